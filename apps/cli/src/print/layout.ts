@@ -1,0 +1,99 @@
+import { columnsOf, shortened } from '@winterheft/words';
+
+/** Every table fits this many columns. */
+export const WIDTH = 110;
+const GAP = '  ';
+
+export interface Column {
+  readonly head: string;
+  readonly align?: 'left' | 'right';
+  /** Longer cells are cut with an ellipsis. */
+  readonly max?: number;
+  /** The one column that takes what is left and breaks into lines. */
+  readonly flexible?: boolean;
+}
+
+const padded = (text: string, columns: number, align: 'left' | 'right' = 'left') => {
+  const space = ' '.repeat(Math.max(0, columns - columnsOf(text)));
+  return align === 'right' ? space + text : text + space;
+};
+
+/** Words broken into lines of at most `columns`; a word too long for a line is cut. */
+export function broken(text: string, columns: number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const fitting = shortened(word, columns);
+    if (line === '') line = fitting;
+    else if (columnsOf(line) + 1 + columnsOf(fitting) <= columns) line += ` ${fitting}`;
+    else {
+      lines.push(line);
+      line = fitting;
+    }
+  }
+  lines.push(line);
+  return lines;
+}
+
+/** A paragraph broken at the width, later lines indented under the first. */
+export function paragraph(text: string, indent = ''): string {
+  return broken(text, WIDTH - columnsOf(indent))
+    .map((line) => `${indent}${line}`.trimEnd())
+    .join('\n');
+}
+
+/** A numbered or marked entry whose later lines hang under its text. */
+export function entry(mark: string, text: string): string {
+  const hang = ' '.repeat(columnsOf(mark) + 1);
+  return broken(text, WIDTH - hang.length)
+    .map((line, i) => (i === 0 ? `${mark} ${line}` : `${hang}${line}`).trimEnd())
+    .join('\n');
+}
+
+/** Label and value in two columns, one fact a line. */
+export function facts(rows: readonly (readonly [label: string, value: string])[]): string {
+  const labels = Math.max(...rows.map(([label]) => columnsOf(label)));
+  return rows
+    .map(([label, value]) => {
+      const [first = '', ...rest] = broken(value, WIDTH - labels - GAP.length);
+      return [`${padded(label, labels)}${GAP}${first}`.trimEnd(), ...rest.map((line) => `${' '.repeat(labels)}${GAP}${line}`)].join('\n');
+    })
+    .join('\n');
+}
+
+/** Head and rows in columns. With no flexible column the widths are what the cells need. */
+export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+  const cells = rows.map((row) =>
+    columns.map((column, i) => (column.flexible ? (row[i] ?? '') : shortened(row[i] ?? '', column.max ?? WIDTH))),
+  );
+  const widths = columns.map((column, i) =>
+    Math.max(...column.head.split('\n').map(columnsOf), 0, ...cells.map((row) => columnsOf(row[i] ?? ''))),
+  );
+  const flexible = columns.findIndex((column) => column.flexible);
+  if (flexible >= 0) {
+    const others = widths.reduce((sum, width, i) => (i === flexible ? sum : sum + width + GAP.length), 0);
+    widths[flexible] = Math.max(8, Math.min(widths[flexible] ?? 0, WIDTH - others));
+  }
+  const lines: string[] = [];
+  const put = (row: readonly (readonly string[])[], bottom: boolean) => {
+    const height = Math.max(...row.map((cell) => cell.length));
+    for (let y = 0; y < height; y++) {
+      const line = columns.map((column, i) =>
+        padded(row[i]?.[y - (bottom ? height - (row[i]?.length ?? 0) : 0)] ?? '', widths[i] ?? 0, column.align),
+      );
+      lines.push(line.join(GAP).trimEnd());
+    }
+  };
+  put(
+    columns.map((column) => column.head.split('\n')),
+    true,
+  );
+  lines.push(widths.map((width) => '-'.repeat(width)).join(GAP));
+  for (const row of cells) {
+    put(
+      row.map((cell, i) => (i === flexible ? broken(cell, widths[i] ?? 8) : [cell])),
+      false,
+    );
+  }
+  return lines.join('\n');
+}

@@ -1,0 +1,80 @@
+/**
+ * The names others script against, copied by hand from the published table of the command line, not from our schemas.
+ * `required` stand in every answer; `optional` only where the input asks for them.
+ */
+export const FIELDS: Readonly<Record<string, { readonly input: readonly string[]; readonly required: readonly string[]; readonly optional?: readonly string[]; readonly inside?: Readonly<Record<string, readonly string[]>> }>> = {
+  heft: {
+    input: [
+      'frontKg',
+      'rearKg',
+      'baseDepthM',
+      'pivotInsetM',
+      'frontOverhangM',
+      'rearOverhangM',
+      'frontHookHeightM',
+      'rearHookHeightM',
+      'centreHeightM',
+      'liftM',
+      'scaleStepKg',
+      'frontShareFrac',
+      'needGrossKg',
+    ],
+    required: ['totalKg', 'sdKg', 'basis'],
+    optional: ['targetFrontKg', 'targetRearKg'],
+  },
+  syrup: {
+    input: ['sugarKg', 'waterKg', 'ratio', 'basis', 'volumeL', 'tempC'],
+    required: ['sugarFrac', 'densityKgPerM3', 'volumeL', 'sugarKg', 'waterKg', 'storesKg', 'saturationTempC'],
+    inside: { storesKg: ['low', 'mid', 'high'] },
+  },
+  candy: { input: ['lengthM', 'widthM', 'depthM', 'sugarKg'], required: ['sugarKg', 'waterKg', 'massKg', 'cautions'] },
+  wash: { input: ['bees', 'mites', 'certaintyFrac'], required: ['rateFrac', 'lowFrac', 'highFrac', 'interval'] },
+  air: {
+    input: ['tempC', 'pressurePa', 'rhFrac', 'rhIceFrac', 'dewPointC', 'vapourPa'],
+    required: ['vapourPa', 'saturationWaterPa', 'saturationIcePa', 'dewPointC', 'frostPointC', 'humidityRatio', 'densityKgPerM3'],
+  },
+  stores: {
+    input: ['grossKg', 'grossSdKg', 'build', 'bees', 'framesOfBees', 'cappedFrames', 'onHive', 'syrupGiven', 'date'],
+    required: ['storesKg', 'sdKg', 'errorParts', 'measureNext', 'provisional'],
+  },
+  outlook: {
+    input: [
+      'bees',
+      'beesSdFrac',
+      'storesKg',
+      'storesSdKg',
+      'hive',
+      'from',
+      'to',
+      'dailyMeanC',
+      'place',
+      'monthlyMeanC',
+      'broodFrom',
+      'forage',
+      'indoors',
+      'members',
+      'seed',
+      'certaintyFrac',
+      'ownRule',
+      'fixed',
+    ],
+    required: ['useKg', 'dailyUseKg', 'monthlyUseKg', 'beesAtEnd', 'runOut', 'holdFrac', 'needKg', 'needParts', 'doubtShares', 'scaleKg', 'extrapolating'],
+    inside: {
+      useKg: ['p5', 'p50', 'p95', 'mean'],
+      beesAtEnd: ['p5', 'p50', 'p95'],
+      runOut: ['p5', 'p50', 'p95'],
+      scaleKg: ['p5', 'p50', 'p95'],
+      doubtShares: ['weather', 'appetite', 'bees', 'tare', 'scale', 'forage'],
+    },
+  },
+  weather: {
+    input: [],
+    required: ['station', 'days', 'missingDays', 'rejected', 'monthlyMeanC', 'monthlySdC', 'lastFrost', 'firstFrost', 'winters'],
+    inside: { lastFrost: ['p5', 'p50', 'p95'], firstFrost: ['p5', 'p50', 'p95'] },
+  },
+  provision: {
+    input: ['colonies', 'bank', 'sugarKg', 'feeders', 'daysToLastFeeding', 'prices', 'rules'],
+    required: ['moves', 'syrup', 'candy', 'unite', 'uncovered', 'objective', 'bound', 'gapFrac', 'reasons', 'order'],
+  },
+  plan: { input: [], required: ['outlooks', 'provision', 'dates', 'tasks', 'unread', 'clashes', 'made'] },
+};

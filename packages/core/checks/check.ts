@@ -1,0 +1,25 @@
+import type { Mark } from '../src/tables/types.ts';
+
+/**
+ * One published figure against ours. Tests run every check, `npm run mutants` runs them after moving a parameter,
+ * and docs/checks.md prints them. `expected` is a number (then |ours - expected| <= within) or a closed range.
+ */
+export interface Check {
+  /** A sentence that states the rule, without the figure. */
+  readonly name: string;
+  readonly unit: string;
+  readonly expected: number | readonly [number, number];
+  readonly within: number;
+  /** Why the tolerance is what it is: the last printed digit, the source's own claim, a rounding. */
+  readonly why: string;
+  readonly source: string;
+  readonly mark: Mark | 'ARITHMETIC';
+  /** True where a parameter was chosen with this row in view: then it shows consistency, not proof. */
+  readonly usedForSetting?: boolean;
+  ours(): number;
+}
+
+export function passes(check: Check, ours: number): boolean {
+  const [low, high] = typeof check.expected === 'number' ? [check.expected, check.expected] : check.expected;
+  return ours >= low - check.within && ours <= high + check.within;
+}

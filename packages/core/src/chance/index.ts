@@ -1,0 +1,2 @@
+export { type Key, keyOf, normalAt, uniformAt } from './keyed.ts';
+export { normalQuantile } from './normal.ts';

@@ -1,0 +1,47 @@
+export {
+  type At,
+  type ChangeFault,
+  type FieldError,
+  type Journal,
+  type JournalRecord,
+  journalDigest,
+  KINDS,
+  type Kind,
+  lineOf,
+  mergeJournals,
+  readJournal,
+  type UnreadLine,
+  type Why,
+  writeJournal,
+} from './journal/index.ts';
+export {
+  AIR_DEW_POINT_C,
+  AIR_PRESSURE_PA,
+  AIR_RH,
+  AIR_TEMP_C,
+  AIR_VAPOUR_PA,
+  type AirAnswer,
+  air,
+  CANDY_DEPTH_M,
+  CANDY_SIDE_M,
+  CANDY_SUGAR_KG,
+  type CandyAnswer,
+  type CandyCaution,
+  candy,
+  SYRUP_AMOUNT_KG,
+  SYRUP_AMOUNT_L,
+  type SyrupAnswer,
+  syrup,
+} from './matter/index.ts';
+export { type BadInput, bad, good, inRange, type Result } from './result/index.ts';
+export type { Distribution, Mark, Parameter } from './tables/types.ts';
+export {
+  cToFahrenheit,
+  epochDayOf,
+  isoDateOf,
+  kgPerM3ToLbPerUsGallon,
+  kgToLb,
+  lToUsGallon,
+  mToInch,
+  partsOf,
+} from './units/index.ts';

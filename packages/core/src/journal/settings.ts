@@ -1,0 +1,36 @@
+import { key, lengthM, massKg, parts, prices, someWholes, wholes } from './fields.ts';
+import { choice, flag, list, number, type Of, object, stepped, where } from './shape.ts';
+
+/** Keys of `setting` records and the form of their values. A key not listed is kept and reported as unread. */
+export const settingShapes = {
+  /** Chance of holding that is asked for; a need is planned for it. */
+  certaintyFrac: number(0.5, 0.999, 'fraction'),
+  /** Units of screens and printed tables: kg and degC; pounds and degF; pounds and degC. */
+  units: choice(['metric', 'us', 'ca']),
+  /** What the keeper has gone by so far: a gross weight or a front reading, over how many colonies and winters, how many starved. */
+  ownRule: where(object({ colonies: someWholes, starved: wholes }, { grossKg: massKg, frontKg: massKg, build: parts, winters: someWholes }), (rule, field) => {
+    if (rule.grossKg === undefined && rule.frontKg === undefined) return { kind: 'missing', field: `${field}.grossKg` };
+    if (rule.starved <= rule.colonies) return null;
+    return { kind: 'out-of-range', field: `${field}.starved`, value: rule.starved, unit: 'colonies', low: 0, high: rule.colonies };
+  }),
+  /** What things cost and time is worth, by name; one currency throughout. */
+  prices,
+  /** Aims in rank, or one price per colony and one sum. */
+  aims: choice(['ranks', 'one-sum']),
+  /** How long a look at the brood without signs of disease stands for a comb leaving the colony. */
+  lookDays: stepped(1, 1, 365, 'days'),
+  /** Whether combs may go between yards. */
+  crossYards: flag,
+  feeders: list(object({ type: key, count: wholes, litres: number(0.1, 50, 'L') }), 0, 20),
+  /** Sugar on hand. */
+  sugarKg: number(0, 100_000, 'kg'),
+  /** Where the scale's hook takes hold, measured from the edges of the bottom board. */
+  hooks: object({}, { frontOverhangM: lengthM, rearOverhangM: lengthM, frontHookHeightM: lengthM, rearHookHeightM: lengthM }),
+} as const;
+
+export type SettingKey = keyof typeof settingShapes;
+export type Settings = { readonly [K in SettingKey]?: Of<(typeof settingShapes)[K]> };
+
+export function isSettingKey(name: string): name is SettingKey {
+  return Object.hasOwn(settingShapes, name);
+}

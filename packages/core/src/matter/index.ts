@@ -1,0 +1,31 @@
+export {
+  AIR_DEW_POINT_C,
+  AIR_PRESSURE_PA,
+  AIR_RH,
+  AIR_TEMP_C,
+  AIR_VAPOUR_PA,
+  type AirAnswer,
+  type AirInput,
+  air,
+} from './air.ts';
+export {
+  CANDY_DEPTH_M,
+  CANDY_SIDE_M,
+  CANDY_SUGAR_KG,
+  type CandyAnswer,
+  type CandyCaution,
+  type CandyInput,
+  candy,
+} from './candy.ts';
+export { type Burnt, burnHoney } from './honey.ts';
+export { type SolubilityRelation, saturationFrac, saturationTempC } from './solubility.ts';
+export { type StoresRange, storesFromSugarKg, storesPerSugarKg, sugarForStoresKg } from './stores-from-sugar.ts';
+export { densityInAirKgPerM3, sucroseDensityKgPerM3, waterDensityKgPerM3 } from './sucrose.ts';
+export {
+  SYRUP_AMOUNT_KG,
+  SYRUP_AMOUNT_L,
+  type SyrupAnswer,
+  type SyrupInput,
+  syrup,
+} from './syrup.ts';
+export { dewPointC, frostPointC, iceSaturationPa, waterSaturationPa } from './vapour.ts';

@@ -1,0 +1,32 @@
+// Made by scripts/compile-tables.mjs from data/parameters/weigh.csv. Do not edit.
+import type { Parameter } from './types.ts';
+
+export const weighParameters = {
+  baseDepthM: { value: 0.505, unit: "m", low: 0.46, high: 0.51, distribution: "fixed", source: "box-sizes", mark: "READ", note: "front to rear of the standard ten-frame box, 19 7/8 in" },
+  pivotInsetM: { value: 0, unit: "m", low: 0, high: 0.03, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "the floor turns on its own edge unless its runners stand in from it" },
+  frontOverhangM: { value: 0, unit: "m", low: 0, high: 0.1, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "hook under the edge of the box; a hook on the landing board sticks out 0.05 to 0.10 m and has to be said" },
+  rearOverhangM: { value: 0, unit: "m", low: 0, high: 0.1, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "hook under the rear edge" },
+  frontHookHeightM: { value: 0, unit: "m", low: 0, high: 0.1, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "hook under the floor" },
+  rearHookHeightM: { value: 0, unit: "m", low: 0, high: 0.1, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "hook under the floor" },
+  centreHeightM: { value: 0.3, unit: "m", low: 0.17, high: 0.45, distribution: "fixed", source: "tilt-examples", mark: "DERIVED", note: "centre of a hive of two deep boxes above its base; one box about 0.17, three about 0.45" },
+  centreHeightSdM: { value: 0.085, unit: "m", low: 0.05, high: 0.12, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "from the range 0.17 to 0.45 m" },
+  liftM: { value: 0.005, unit: "m", low: 0.003, high: 0.02, distribution: "fixed", source: "tilt-examples", mark: "DERIVED", note: "read when the edge just comes free" },
+  liftSdM: { value: 0.005, unit: "m", low: 0.003, high: 0.008, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "how far apart two lifts end" },
+  overhangSdM: { value: 0.01, unit: "m", low: 0.005, high: 0.02, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "how well a hook is set by eye" },
+  scaleStepKg: { value: 0.5, unit: "kg", low: 0.01, high: 1, distribution: "fixed", source: "hand-scale", mark: "JUDGEMENT", note: "smallest step of a dial or a pound scale" },
+  scaleCalibrationFrac: { value: 0.009, unit: "1", low: 0.004, high: 0.02, distribution: "normal", source: "oiml-r76", mark: "JUDGEMENT", note: "standard deviation of a hand scale's own error as a share of the reading; the same for every hive it weighs" },
+  readingScatterKg: { value: 0.9, unit: "kg", low: 0.4, high: 1.4, distribution: "fixed", source: "field-repeat", mark: "JUDGEMENT", note: "standard deviation of one edge read again; nobody has published it" },
+  frontShareFrac: { value: 0.5, unit: "1", low: 0.43, high: 0.57, distribution: "normal", source: "half-rule", mark: "READ", note: "share of the weight the front edge bears until the keeper's own hives have shown theirs" },
+  frontShareKeeperSdFrac: { value: 0.025, unit: "1", low: 0.01, high: 0.05, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "between keepers: with the next figure a centre within 20 mm of the middle" },
+  frontShareHiveSdFrac: { value: 0.031, unit: "1", low: 0.015, high: 0.05, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "between hives of one keeper" },
+  frontShareLowestFrac: { value: 0.3, unit: "1", low: 0.25, high: 0.35, distribution: "fixed", source: "share-bounds", mark: "DERIVED", note: "no hive bears less at its front: all its honey in the rear half and honey four fifths of the weight" },
+  frontShareHighestFrac: { value: 0.7, unit: "1", low: 0.65, high: 0.75, distribution: "fixed", source: "share-bounds", mark: "DERIVED", note: "the same the other way round" },
+  spreadPriorDegrees: { value: 4, unit: "1", low: 2, high: 8, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "how many hives the default spread counts for when the keeper's own spread is learnt" },
+  grossLowestKg: { value: 6.4, unit: "kg", low: 4, high: 9, distribution: "fixed", source: "gross-bounds", mark: "DERIVED", note: "lightest hive: half of an empty single deep hive in wood" },
+  grossHighestKg: { value: 153, unit: "kg", low: 140, high: 170, distribution: "fixed", source: "gross-bounds", mark: "DERIVED", note: "heaviest hive: four full deep boxes with floor and covers" },
+  wordFairSingleKg: { value: 31.9, unit: "kg", low: 27, high: 37, distribution: "fixed", source: "ontario-checklist", mark: "READ", note: "gross of one deep box called fair: the published least for winter" },
+  wordFairDoubleKg: { value: 45.5, unit: "kg", low: 40, high: 51, distribution: "fixed", source: "ontario-checklist", mark: "READ", note: "same for two" },
+  wordHeavySingleKg: { value: 43.1, unit: "kg", low: 38, high: 48, distribution: "fixed", source: "capa-targets", mark: "READ", note: "gross of one deep box called heavy: the published target" },
+  wordHeavyDoubleKg: { value: 61.2, unit: "kg", low: 54, high: 68, distribution: "fixed", source: "capa-targets", mark: "READ", note: "same for two" },
+  wordSdStepsFrac: { value: 0.5, unit: "1", low: 0.35, high: 0.8, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "spread of one word in steps from fair to heavy: neighbouring words meet one standard deviation from each" },
+} satisfies Record<string, Parameter>;

@@ -1,0 +1,17 @@
+export type { Caution } from './english/cautions.ts';
+export type { State } from './english/states.ts';
+export { type Allowed, type Fault, type InputFault, unitOfField, type Wanted } from './fault.ts';
+export { english, type Words } from './language.ts';
+export { columnsOf, listed, plainText, shortened } from './text.ts';
+export {
+  dayMonth,
+  dayMonthOf,
+  decimals,
+  monthName,
+  placesFor,
+  significant,
+  UNITS,
+  type UnitFormat,
+  type Units,
+  unitFormat,
+} from './units.ts';

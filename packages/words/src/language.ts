@@ -1,0 +1,12 @@
+import { english } from './english/index.ts';
+
+type Widened<T> = T extends string
+  ? string
+  : T extends (...args: infer A) => infer R
+    ? (...args: A) => Widened<R>
+    : { readonly [K in keyof T]: Widened<T[K]> };
+
+/** What a language has to say. One that leaves out a key does not compile. */
+export type Words = Widened<typeof english>;
+
+export { english };

@@ -1,0 +1,111 @@
+// Keeps the arrows: a folder of the core imports only folders above it, through their index; shells never import each other.
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const ORDER = [
+  'result',
+  'units',
+  'tables',
+  'chance',
+  'matter',
+  'journal',
+  'holding',
+  'weigh',
+  'weather',
+  'phenology',
+  'hivetop',
+  'stores',
+  'winter',
+  'provision',
+  'mites',
+  'learn',
+  'watch',
+  'season',
+  'kit',
+  'plan',
+];
+/** What the core may take from outside. */
+const CORE_PACKAGES = ['jstat', 'zod'];
+/** Which of our packages each package may import. */
+const PACKAGES = { core: [], words: ['@winterheft/core'], solver: ['@winterheft/core'] };
+const IMPORT = /^\s*(?:import|export)\b[^'"]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]\s*\)/gm;
+
+function modulesUnder(folder) {
+  try {
+    return readdirSync(folder, { recursive: true })
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => join(folder, name));
+  } catch (error) {
+    if (error.code === 'ENOENT') return [];
+    throw error;
+  }
+}
+
+function importsOf(text) {
+  const code = text.replace(/\/\*[\s\S]*?\*\//g, '');
+  return [...code.matchAll(IMPORT)].map((match) => match[1] ?? match[2] ?? match[3]);
+}
+
+function faultOfCore(file, specifier, core) {
+  const here = relative(core, file).split(sep);
+  if (!specifier.startsWith('.'))
+    return CORE_PACKAGES.includes(specifier.split('/')[0]) ? null : `may import from outside only ${CORE_PACKAGES.join(', ')}`;
+  if (here.length === 1) return null;
+  const there = relative(core, resolve(dirname(file), specifier)).split(sep);
+  if (there[0] === '..') return 'leaves the core';
+  if (there[0] === here[0]) return null;
+  const [from, to] = [ORDER.indexOf(here[0]), ORDER.indexOf(there[0])];
+  if (from < 0) return `stands in a folder that has no place in the order: ${here[0]}`;
+  if (to < 0) return 'imports a folder that has no place in the order';
+  if (to > from) return `${here[0]} may not import ${there[0]}, which stands below it`;
+  if (there[0] !== 'tables' && there.slice(1).join('/') !== 'index.ts') return `imports past ${there[0]}/index.ts`;
+  return null;
+}
+
+/** Every broken arrow as a line of text, and how many modules were looked at. */
+export function brokenArrows(root = ROOT) {
+  const broken = [];
+  let modules = 0;
+  const core = join(root, 'packages/core/src');
+  for (const file of modulesUnder(core)) {
+    modules++;
+    const text = readFileSync(file, 'utf8');
+    for (const specifier of importsOf(text)) {
+      const fault = faultOfCore(file, specifier, core);
+      if (fault !== null) broken.push(`${relative(root, file)}: '${specifier}': ${fault}`);
+    }
+    if (/\bMath\s*\.\s*random\b/.test(text)) broken.push(`${relative(root, file)}: Math.random: randomness comes in as an argument`);
+  }
+  for (const [name, allowed] of Object.entries(PACKAGES)) {
+    for (const file of modulesUnder(join(root, 'packages', name, 'src'))) {
+      if (name !== 'core') modules++;
+      for (const specifier of importsOf(readFileSync(file, 'utf8'))) {
+        const out =
+          specifier.startsWith('.') && relative(join(root, 'packages', name, 'src'), resolve(dirname(file), specifier)).startsWith('..');
+        if (out || (specifier.startsWith('@winterheft/') && !allowed.includes(specifier)))
+          broken.push(`${relative(root, file)}: '${specifier}': ${name} may import only ${allowed.join(', ') || 'nothing of ours'}`);
+      }
+    }
+  }
+  for (const shell of readdirSync(join(root, 'apps'))) {
+    for (const file of modulesUnder(join(root, 'apps', shell, 'src'))) {
+      modules++;
+      for (const specifier of importsOf(readFileSync(file, 'utf8'))) {
+        const target = specifier.startsWith('.') ? relative(root, resolve(dirname(file), specifier)).split(sep) : [];
+        const leaves = target.length > 0 && !(target[0] === 'apps' && target[1] === shell);
+        if (leaves) broken.push(`${relative(root, file)}: '${specifier}': a shell imports packages by name and no other shell`);
+      }
+    }
+  }
+  return { broken, modules };
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { broken, modules } = brokenArrows();
+  for (const line of broken) console.error(line);
+  if (modules === 0) console.error('no module was found: the arrows were not checked');
+  else console.log(`${modules} modules, ${broken.length} broken arrows`);
+  process.exitCode = broken.length > 0 || modules === 0 ? 1 : 0;
+}

@@ -1,0 +1,46 @@
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { install } from './install.mjs';
+import { lint, node, root, Tally, tests } from './steps.mjs';
+
+/** CBC is the second opinion on the provision model. Where it is not there and cannot be had, the tests that ask it say so. */
+function ensureCbc() {
+  const there = () => spawnSync('cbc', ['-quit'], { stdio: 'ignore' }).error === undefined;
+  if (there()) return;
+  if (process.getuid?.() === 0 && spawnSync('apt-get', ['--version'], { stdio: 'ignore' }).status === 0) {
+    console.log('installing coinor-cbc (the outside solver some tests compare with) ...');
+    const apt = (...args) =>
+      spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=300', '-qq', ...args], { stdio: ['ignore', 'ignore', 'inherit'], timeout: 240_000 });
+    apt('update');
+    apt('install', '-y', '--no-install-recommends', 'coinor-cbc');
+  }
+  if (!there()) console.log('cbc is not on this machine and could not be installed: comparisons with it are left out');
+}
+
+export async function testAll() {
+  install(root);
+  const tally = new Tally();
+  ensureCbc();
+  const { projects, compiles } = await import('../types.mjs');
+  const { buildCli } = await import('../build-cli.mjs');
+  const { brokenArrows } = await import('../check-arrows.mjs');
+  const built = await buildCli().then(
+    () => true,
+    (error) => {
+      console.error(error);
+      return false;
+    },
+  );
+  tally.step('build of the command', () => built);
+  tally.step('tables are those of data/', () => node(join(root, 'scripts/compile-tables.mjs'), '--check'));
+  tally.step('lint and format', () => lint());
+  tally.step('folder arrows', () => {
+    const { broken, modules } = brokenArrows();
+    for (const line of broken) console.error(line);
+    return broken.length === 0 && modules > 0;
+  });
+  for (const project of projects) tally.step(`types of ${project}`, () => compiles(project));
+  tally.step('documents are those of data/ and the checks', () => node(join(root, 'scripts/make-docs.mjs'), '--check'));
+  tally.step('tests', () => tests({}));
+  tally.end();
+}

@@ -1,0 +1,12 @@
+import { compileCharacter, compileOlderNormals, compilePlaces, compileSpread, compileSpreadByClass } from './climate-compilers.mjs';
+import { compileParts } from './parts-compiler.mjs';
+
+// One compiler per data file that is not a list of parameters: rows in, module text out.
+export const compilers = [
+  { source: 'data/climate/places.csv', target: 'climate-places.gen.ts', compile: compilePlaces },
+  { source: 'data/climate/spread.csv', target: 'climate-spread.gen.ts', compile: compileSpread },
+  { source: 'data/climate/spread-by-class.csv', target: 'climate-spread-by-class.gen.ts', compile: compileSpreadByClass },
+  { source: 'data/climate/character.csv', target: 'climate-character.gen.ts', compile: compileCharacter },
+  { source: 'data/climate/older-normals.csv', target: 'climate-older-normals.gen.ts', compile: compileOlderNormals },
+  { source: 'data/parts.csv', target: 'parts.gen.ts', compile: compileParts },
+];
