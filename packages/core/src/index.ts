@@ -1,6 +1,23 @@
 export {
+  type Build as HiveBuild,
+  type Clash,
+  type Colony,
+  foldHolding,
+  type Hive,
+  type Holding,
+  type InHand,
+  type Lot,
+  type PartCount,
+  type Stand,
+  type Weighing,
+  winterOf,
+  type Yard,
+} from './holding/index.ts';
+export {
   type At,
+  type Bodies,
   type ChangeFault,
+  clockOnReceipt,
   type FieldError,
   type Journal,
   type JournalRecord,
@@ -9,8 +26,18 @@ export {
   type Kind,
   lineOf,
   mergeJournals,
+  newStampClock,
+  normalJournal,
+  type Place,
+  type RecordOf,
   readJournal,
+  recordOf,
+  type SettingKey,
+  type Settings,
+  type StampClock,
+  stampOnWrite,
   type UnreadLine,
+  uuidv7,
   type Why,
   writeJournal,
 } from './journal/index.ts';
@@ -34,14 +61,18 @@ export {
   syrup,
 } from './matter/index.ts';
 export { type BadInput, bad, good, inRange, type Result } from './result/index.ts';
+export { type FrameDepth, framePart, type Part, partOf, standardBuild } from './tables/parts.ts';
 export type { Distribution, Mark, Parameter } from './tables/types.ts';
 export {
   cToFahrenheit,
   epochDayOf,
+  fahrenheitToC,
   isoDateOf,
   kgPerM3ToLbPerUsGallon,
   kgToLb,
+  lbToKg,
   lToUsGallon,
   mToInch,
   partsOf,
 } from './units/index.ts';
+export { type Climate, climateFromMonthly, climateNear, type PlaceLine, yearlyCurve } from './weather/index.ts';

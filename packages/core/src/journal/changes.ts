@@ -1,6 +1,6 @@
 import { compareText } from './at.ts';
 import { bodyShapes } from './kinds.ts';
-import { compareHappened, type JournalRecord, lineOf, type RecordOf } from './record.ts';
+import { inOrder, type JournalRecord, lineOf, type RecordOf } from './record.ts';
 import type { FieldError } from './shape.ts';
 
 type Change = RecordOf<'correct'> | RecordOf<'strike'>;
@@ -47,7 +47,7 @@ export function effectiveRecords(records: readonly JournalRecord[]): Effective {
     if (winner?.kind === 'strike') continue;
     happened.push(winner === undefined ? record : ({ ...record, body: winner.body.body } as HappenedRecord));
   }
-  return { records: happened.sort(compareHappened), waiting: waiting.sort(), faults: faults.sort((a, b) => compareText(keyOfFault(a), keyOfFault(b))) };
+  return { records: inOrder(happened), waiting: waiting.sort(), faults: faults.sort((a, b) => compareText(keyOfFault(a), keyOfFault(b))) };
 }
 
 /** One record per id. Of several contents the one with the highest stamp stands, then the one whose line sorts last. */

@@ -1,4 +1,4 @@
-import { lineOf, type JournalRecord } from './record.ts';
+import { type JournalRecord, lineOf } from './record.ts';
 
 /**
  * Which set of records this is: equal for equal sets, whatever their order. For naming what a plan was made from and for comparing two devices;

@@ -32,7 +32,7 @@ export const bees = object({
 });
 export const queenState = choice(['seen', 'laying', 'absent', 'introduced', 'unknown']);
 
-/** Where a frame comes from or goes to. In hand: on the cart, taken from the colony or lot named and not yet placed. */
+/** Where a frame comes from or goes to. In hand: on the cart, taken from the colony or lot named (or `shed`) and not yet placed. */
 export type Place = { readonly colony: string } | { readonly lot: string } | { readonly shed: true } | { readonly hand: string };
 export const place: Shape<Place> = oneOf<Place>({
   colony: object({ colony: id }),

@@ -4,7 +4,7 @@ export { journalDigest } from './digest.ts';
 export type { Place } from './fields.ts';
 export { type Journal, mergeJournals, normalJournal, readJournal, type UnreadLine, writeJournal } from './journal.ts';
 export { type Bodies, isKind, KINDS, type Kind, SHUT_TICKS } from './kinds.ts';
-export { compareHappened, type JournalRecord, lineOf, type RecordOf, recordOf, type Why } from './record.ts';
+export { inOrder, type JournalRecord, lineOf, type RecordOf, recordOf, type Why } from './record.ts';
 export { isSettingKey, type SettingKey, type Settings } from './settings.ts';
 export type { FieldError } from './shape.ts';
 export { clockOnReceipt, newStampClock, partsOfStamp, type StampClock, stampOnWrite } from './stamp.ts';

@@ -88,7 +88,10 @@ function eachLineOnce(unread: readonly UnreadLine[]): UnreadLine[] {
   const lineByText = new Map<string, UnreadLine>();
   for (const line of unread) {
     const known = lineByText.get(line.text);
-    lineByText.set(line.text, known === undefined ? line : { text: line.text, line: Math.min(known.line, line.line), why: firstWhy(known.why, line.why) });
+    lineByText.set(
+      line.text,
+      known === undefined ? line : { text: line.text, line: Math.min(known.line, line.line), why: firstWhy(known.why, line.why) },
+    );
   }
   return [...lineByText.values()].sort((a, b) => compareText(a.text, b.text));
 }

@@ -1,4 +1,22 @@
-import { bees, frameCount, halves, id, isSamePlace, key, longLine, massKg, partCount, parts, place, queenState, readingKg, shortLine, someWholes, wholes } from './fields.ts';
+import {
+  bees,
+  frameCount,
+  halves,
+  id,
+  isSamePlace,
+  key,
+  longLine,
+  massKg,
+  type Place,
+  partCount,
+  parts,
+  place,
+  queenState,
+  readingKg,
+  shortLine,
+  someWholes,
+  wholes,
+} from './fields.ts';
 import { isSettingKey, settingShapes } from './settings.ts';
 import { anyJson, anyObject, choice, flag, isoDate, list, number, type Of, object, pattern, type Shape, stepped, where } from './shape.ts';
 import { UUID_V7 } from './uuid.ts';
@@ -29,6 +47,17 @@ function differ(from: string, into: string, field: string) {
   return from === into ? ({ kind: 'conflict', fields: [`${field}.from`, `${field}.into`], why: 'same-colony' } as const) : null;
 }
 
+const frames = stepped(1, 1, 200, 'frames');
+
+/** Frames go from one place to another one; what is taken in hand is named by where it was taken. */
+function flow(from: Place, to: Place, fromField: string, toField: string) {
+  const conflict = (why: string) => ({ kind: 'conflict', fields: [fromField, toField], why }) as const;
+  if (isSamePlace(from, to)) return conflict('same-place');
+  if (!('hand' in to)) return null;
+  const origin = 'colony' in from ? from.colony : 'lot' in from ? from.lot : 'shed' in from ? 'shed' : null;
+  return origin === to.hand ? null : conflict('hand-names-origin');
+}
+
 /** The body of each kind of record. Masses in kg. */
 export const bodyShapes = {
   yard: object(
@@ -46,15 +75,40 @@ export const bodyShapes = {
   queen: object({ colony: id, state: queenState }, { bornYear: stepped(1, 1990, 2199, 'year') }),
   super: object({ hive: id, change: choice(['on', 'off']), part: key, count: stepped(1, 1, 20, 'count') }),
   weighing: where(
-    object({ hive: id }, { frontKg: readingKg, rearKg: readingKg, word: choice(['heavy', 'fair', 'light']), scale: id, liftM: number(0.001, 0.3, 'm'), stepKg: number(0.001, 5, 'kg') }),
-    (body, field) => (body.frontKg === undefined && body.rearKg === undefined && body.word === undefined ? { kind: 'missing', field: `${field}.frontKg` } : null),
+    object(
+      { hive: id },
+      {
+        frontKg: readingKg,
+        rearKg: readingKg,
+        word: choice(['heavy', 'fair', 'light']),
+        scale: id,
+        liftM: number(0.001, 0.3, 'm'),
+        stepKg: number(0.001, 5, 'kg'),
+      },
+    ),
+    (body, field) =>
+      body.frontKg === undefined && body.rearKg === undefined && body.word === undefined
+        ? { kind: 'missing', field: `${field}.frontKg` }
+        : null,
   ),
   'part-weighed': object({ parts, massKg }),
   look: object(
     { colony: id },
-    { bees, capped: list(cappedFrames, 0, 20), partFull: list(frameCount, 0, 20), pollenFrames: halves, emptyCombs: list(frameCount, 0, 20), brood: choice(['clean', 'signs', 'not-looked']) },
+    {
+      bees,
+      capped: list(cappedFrames, 0, 20),
+      partFull: list(frameCount, 0, 20),
+      pollenFrames: halves,
+      emptyCombs: list(frameCount, 0, 20),
+      brood: choice(['clean', 'signs', 'not-looked']),
+    },
   ),
-  wash: object({ colony: id, bees: stepped(1, 1, 5000, 'bees'), mites: stepped(1, 0, 5000, 'mites'), method: choice(['alcohol', 'sugar', 'co2']) }),
+  wash: object({
+    colony: id,
+    bees: stepped(1, 1, 5000, 'bees'),
+    mites: stepped(1, 0, 5000, 'mites'),
+    method: choice(['alcohol', 'sugar', 'co2']),
+  }),
   'treatment-in': object({ colony: id, active: key }, { product: shortLine, lot: shortLine }),
   'treatment-out': object({ colony: id, active: key }),
   feed: object(
@@ -62,8 +116,16 @@ export const bodyShapes = {
     { sugarKg: massKg, litres: number(0.01, 200, 'L'), ratio, basis: choice(['mass', 'volume']), feeder: key, massKg },
   ),
   swap: where(
-    object({ from: place, to: place, frame: key, count: stepped(1, 1, 200, 'frames') }, { massKg, out: object({ frame: key, count: stepped(1, 1, 200, 'frames'), to: place }, { massKg }) }),
-    (body, field) => (isSamePlace(body.from, body.to) ? { kind: 'conflict', fields: [`${field}.from`, `${field}.to`], why: 'same-place' } : null),
+    object(
+      { from: place, to: place, frame: key, count: frames },
+      { massKg, out: object({ frame: key, count: frames, to: place }, { massKg }) },
+    ),
+    (body, field) => {
+      const back = body.out;
+      return (
+        flow(body.from, body.to, `${field}.from`, `${field}.to`) ?? (back ? flow(body.to, back.to, `${field}.to`, `${field}.out.to`) : null)
+      );
+    },
   ),
   'bank-lot': object({ lot: id, frame: key, count: wholes, massKg }, { from: id, crop: key, looked: isoDate, strips: flag }),
   'bank-count': object({ lot: id, count: wholes }),
@@ -74,7 +136,9 @@ export const bodyShapes = {
   'spring-count': object({ colony: id, alive: flag }, { bees, storesKg: number(0, 150, 'kg'), queen: queenState }),
   bloom: object({ plant: key, stage: choice(['first', 'full']) }),
   'weather-file': object({ name: shortLine, digest: pattern('digest', /^[0-9a-f]{8,128}$/) }, { days: someWholes }),
-  setting: where(object({ key, value: anyJson }), (body, field) => (isSettingKey(body.key) ? settingShapes[body.key].check(body.value, `${field}.value`) : null)),
+  setting: where(object({ key, value: anyJson }), (body, field) =>
+    isSettingKey(body.key) ? settingShapes[body.key].check(body.value, `${field}.value`) : null,
+  ),
   'plan-adopted': object({ plan: anyObject }),
   'step-done': object({ plan: recordId, step: key }),
   refusal: object({ subject: id, what: key }, { why: longLine }),

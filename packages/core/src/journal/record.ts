@@ -56,7 +56,15 @@ export function recordOf(raw: unknown): { readonly ok: true; readonly record: Jo
   for (const name of Object.keys(fields)) {
     if (!FIELD_SET.has(name)) return fault({ kind: 'unknown-field', field: name.slice(0, 40), known: FIELDS });
   }
-  const record = { id: fields['id'], yard: fields['yard'], kind, at: fields['at'], by: fields['by'], seen: fields['seen'], body: fields['body'] };
+  const record = {
+    id: fields['id'],
+    yard: fields['yard'],
+    kind,
+    at: fields['at'],
+    by: fields['by'],
+    seen: fields['seen'],
+    body: fields['body'],
+  };
   return { ok: true, record: record as unknown as JournalRecord };
 }
 
@@ -66,7 +74,9 @@ export function lineOf(record: JournalRecord): string {
   return `{"id":${JSON.stringify(recordName)},"yard":${JSON.stringify(yard)},"kind":${JSON.stringify(kind)},"at":${canonicalText(when)},"by":${JSON.stringify(by)},"seen":${JSON.stringify(seen)},"body":${canonicalText(body)}}`;
 }
 
-/** Order of what happened: by instant, then by stamp, then by id. Total, and the same on every device. */
-export function compareHappened(a: JournalRecord, b: JournalRecord): number {
-  return minuteOf(a.at) - minuteOf(b.at) || compareText(a.seen, b.seen) || compareText(a.id, b.id);
+/** Records in the order of what happened: by instant, then by stamp, then by id. Total, and the same on every device. */
+export function inOrder<R extends JournalRecord>(records: readonly R[]): R[] {
+  const dated = records.map((record) => ({ record, minute: minuteOf(record.at) }));
+  dated.sort((a, b) => a.minute - b.minute || compareText(a.record.seen, b.record.seen) || compareText(a.record.id, b.record.id));
+  return dated.map(({ record }) => record);
 }

@@ -8,11 +8,14 @@ export const settingShapes = {
   /** Units of screens and printed tables: kg and degC; pounds and degF; pounds and degC. */
   units: choice(['metric', 'us', 'ca']),
   /** What the keeper has gone by so far: a gross weight or a front reading, over how many colonies and winters, how many starved. */
-  ownRule: where(object({ colonies: someWholes, starved: wholes }, { grossKg: massKg, frontKg: massKg, build: parts, winters: someWholes }), (rule, field) => {
-    if (rule.grossKg === undefined && rule.frontKg === undefined) return { kind: 'missing', field: `${field}.grossKg` };
-    if (rule.starved <= rule.colonies) return null;
-    return { kind: 'out-of-range', field: `${field}.starved`, value: rule.starved, unit: 'colonies', low: 0, high: rule.colonies };
-  }),
+  ownRule: where(
+    object({ colonies: someWholes, starved: wholes }, { grossKg: massKg, frontKg: massKg, build: parts, winters: someWholes }),
+    (rule, field) => {
+      if (rule.grossKg === undefined && rule.frontKg === undefined) return { kind: 'missing', field: `${field}.grossKg` };
+      if (rule.starved <= rule.colonies) return null;
+      return { kind: 'out-of-range', field: `${field}.starved`, value: rule.starved, unit: 'colonies', low: 0, high: rule.colonies };
+    },
+  ),
   /** What things cost and time is worth, by name; one currency throughout. */
   prices,
   /** Aims in rank, or one price per colony and one sum. */

@@ -4,9 +4,21 @@ import { epochDayOf } from '../units/index.ts';
 /** What is wrong with one field of a record: which field, what stood there, what is allowed. Worded only in the shells. */
 export type FieldError =
   | BadInput
-  | { readonly kind: 'wrong-type'; readonly field: string; readonly value: string; readonly allowed: 'text' | 'list' | 'object' | 'true or false' }
+  | {
+      readonly kind: 'wrong-type';
+      readonly field: string;
+      readonly value: string;
+      readonly allowed: 'text' | 'list' | 'object' | 'true or false';
+    }
   | { readonly kind: 'wrong-form'; readonly field: string; readonly value: string; readonly form: string }
-  | { readonly kind: 'wrong-length'; readonly field: string; readonly length: number; readonly low: number; readonly high: number; readonly unit: 'characters' | 'entries' }
+  | {
+      readonly kind: 'wrong-length';
+      readonly field: string;
+      readonly length: number;
+      readonly low: number;
+      readonly high: number;
+      readonly unit: 'characters' | 'entries';
+    }
   | { readonly kind: 'not-a-multiple'; readonly field: string; readonly value: number; readonly step: number }
   | { readonly kind: 'unknown-field'; readonly field: string; readonly known: readonly string[] }
   | { readonly kind: 'too-deep'; readonly field: string; readonly deepest: number };
@@ -30,7 +42,14 @@ const DEEPEST = 64;
 
 /** A value shortened for an error, so that a monstrous one does not flood the screen. */
 function shown(value: unknown): string {
-  const text = typeof value === 'string' ? value : Array.isArray(value) ? 'a list' : value !== null && typeof value === 'object' ? 'an object' : String(value);
+  const text =
+    typeof value === 'string'
+      ? value
+      : Array.isArray(value)
+        ? 'a list'
+        : value !== null && typeof value === 'object'
+          ? 'an object'
+          : String(value);
   return text.length > 40 ? `${text.slice(0, 39)}…` : text;
 }
 
@@ -66,7 +85,7 @@ export function line(longest: number): Shape<string> {
         return { kind: 'wrong-length', field, length: value.length, low: 1, high: longest, unit: 'characters' };
       }
       // Control characters and lone halves of a surrogate pair: both would not survive every way of writing the file.
-      return /[\u0000-\u001f\u007f]/.test(value) || /[\ud800-\udfff]/u.test(value) ? { kind: 'wrong-form', field, value: shown(value), form: 'line' } : null;
+      return /[\p{Cc}\p{Cs}]/u.test(value) ? { kind: 'wrong-form', field, value: shown(value), form: 'line' } : null;
     },
   };
 }
@@ -111,7 +130,8 @@ export function list<T>(entry: Shape<T>, low: number, high: number): Shape<reado
     check(value, field) {
       if (value === undefined || value === null) return { kind: 'missing', field };
       if (!Array.isArray(value)) return { kind: 'wrong-type', field, value: shown(value), allowed: 'list' };
-      if (!(value.length >= low && value.length <= high)) return { kind: 'wrong-length', field, length: value.length, low, high, unit: 'entries' };
+      if (!(value.length >= low && value.length <= high))
+        return { kind: 'wrong-length', field, length: value.length, low, high, unit: 'entries' };
       for (let i = 0; i < value.length; i++) {
         const error = entry.check(value[i], `${field}.${i}`);
         if (error) return error;
@@ -165,7 +185,15 @@ export function oneOf<T>(shapeByField: Readonly<Record<string, Shape<T>>>): Shap
       for (const key of fields) {
         if (Object.hasOwn(value as object, key)) return (shapeByField[key] as Shape<T>).check(value, field);
       }
-      return { kind: 'unknown-choice', field, value: Object.keys(value as object).slice(0, 3).map(shown).join(', '), choices: fields };
+      return {
+        kind: 'unknown-choice',
+        field,
+        value: Object.keys(value as object)
+          .slice(0, 3)
+          .map(shown)
+          .join(', '),
+        choices: fields,
+      };
     },
   };
 }
@@ -180,7 +208,8 @@ export function figures(low: number, high: number, unit: string): Shape<Readonly
       const keys = Object.keys(value as object);
       if (keys.length > 50) return { kind: 'wrong-length', field, length: keys.length, low: 0, high: 50, unit: 'entries' };
       for (const key of keys) {
-        if (!/^[A-Za-z][0-9A-Za-z-]{0,39}$/.test(key)) return { kind: 'wrong-form', field: join(field, shown(key)), value: shown(key), form: 'id' };
+        if (!/^[A-Za-z][0-9A-Za-z-]{0,39}$/.test(key))
+          return { kind: 'wrong-form', field: join(field, shown(key)), value: shown(key), form: 'id' };
         const error = figure.check((value as Record<string, unknown>)[key], join(field, key));
         if (error) return error;
       }

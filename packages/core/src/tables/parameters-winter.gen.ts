@@ -40,4 +40,5 @@ export const winterParameters = {
   bareHiveWPerK: { value: 1.5, unit: "W/K", low: 0.8, high: 3, distribution: "fixed", source: "effective-conductance", mark: "DERIVED", note: "bare wood with a top vent" },
   indoorTempC: { value: 5, unit: "°C", low: 3, high: 7, distribution: "fixed", source: "melathopoulos", mark: "READ", note: "rooms for wintering are kept at this" },
   ruleColoniesPerWinter: { value: 3, unit: "1", low: 1.5, high: 6, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "colonies of one winter share their weather, so that so many count as one witness" },
+  ruleTareKg: { value: 20.4, unit: "kg", low: 15, high: 27, distribution: "fixed", source: "component-table", mark: "DERIVED", note: "two deep boxes with combs, floor and covers without bees; used for a keeper's own target weight when no build is given" },
 } satisfies Record<string, Parameter>;

@@ -45,25 +45,26 @@ export function runColony(season: YardSeason, draws: ColonyDraws, setting: { hiv
   const { useKg, beesAtEnd } = run;
   const { bees, winterDeath, springDeath, broodStart, broodScale } = draws;
   if (useKg.length < members * days) throw new RangeError(`runColony: useKg has room for ${useKg.length} values, needs ${members * days}`);
-  const ramp = new Float64Array(days + 400);
-  for (let i = 0; i < ramp.length; i++) ramp[i] = eggsOnRamp(i, p);
+  const lastOnRamp = days + 399;
+  const ramp = new Float64Array(lastOnRamp + 1);
+  for (let i = 0; i <= lastOnRamp; i++) ramp[i] = eggsOnRamp(i, p);
   const eggs = new Float64Array(BROOD_DAYS);
   const G = setting.hiveWPerK;
-  const beeKg = p.beeMassKg;
-  const bend = p.sizeBendKg;
-  const loose = p.looseTempC;
-  const span = p.clusterTempC - p.looseTempC;
+  const { beeMassKg: beeKg, looseTempC: loose, basalWidthWPerKg: basalWidth, broodFoodKg, broodHeatFrac, broodEmergeFrac } = p;
+  const bend2 = p.sizeBendKg * p.sizeBendKg;
+  const span = p.clusterTempC - loose;
   const width2 = p.looseWidthK * p.looseWidthK;
-  const basalWidth = p.basalWidthWPerKg;
   const kgPerDayPerW = 86400 / p.honeyJPerKg;
   const perNest = 1 / p.broodNestCells;
-  // c(m) = lead * sqrt(sqrt(2/m)) * (1 + (b/m)^2)^(1/8); lead from the value at 1 kg
-  const lead = clusterWPerKgK(1, p) / (Math.sqrt(Math.sqrt(2)) * Math.sqrt(Math.sqrt(Math.sqrt(1 + bend * bend))));
+  const eggsPerBee = 1 / p.beesPerEgg;
+  // m c(m) = lead * m * ((1 + (b/m)^2) / m^2)^(1/8), the form of clusterWPerKgK; lead from its value at 1 kg
+  const lead = clusterWPerKgK(1, p) / Math.sqrt(Math.sqrt(Math.sqrt(1 + bend2)));
   const perTurnover = 1 / p.turnoverDays;
   for (let i = 0; i < members; i++) {
     const at = rows === 1 ? 0 : i * days;
     const to = i * days;
-    const start = broodStart[i]!;
+    // a whole number, so that the loop below stays with whole numbers; later than any day: no brood
+    const start = Math.min(broodStart[i]!, days + BROOD_DAYS) | 0;
     const scale = broodScale[i]!;
     const muWinter = winterDeath[i]!;
     const muRise = springDeath[i]! - muWinter;
@@ -72,37 +73,44 @@ export function runColony(season: YardSeason, draws: ColonyDraws, setting: { hiv
     let cells = 0;
     for (let age = 1; age <= BROOD_DAYS; age++) {
       const since = -age - start;
-      const laid = since >= 0 ? laying(ramp[Math.min(since | 0, ramp.length - 1)]! * scale, n / p.beesPerEgg) : 0;
+      const laid = since >= 0 ? laying(ramp[since < lastOnRamp ? since : lastOnRamp]! * scale, n * eggsPerBee) : 0;
       eggs[BROOD_DAYS - age] = laid;
       cells += laid;
     }
     let slot = 0;
+    let fedSlot = BROOD_DAYS - FED_AGE_DAYS;
     for (let d = 0; d < days; d++) {
       const m = n * beeKg;
-      const r = bend / m;
-      const a = m * lead * Math.sqrt(Math.sqrt(2 / m)) * Math.sqrt(Math.sqrt(Math.sqrt(1 + r * r)));
-      const half = a / 2;
+      const m2 = m * m;
+      const a = lead * m * Math.sqrt(Math.sqrt(Math.sqrt((m2 + bend2) / (m2 * m2))));
+      const half = a * 0.5;
       const A = G + half;
       const cold = tempC[at + d]! - loose;
       const B = G * cold + a * span;
       const D = A * A - half * half;
       const heat = G * ((A * B + half * Math.sqrt(B * B + width2 * D)) / D - cold);
-      const basal = m * basalWPerKg[at + d]!;
+      const over = heat - m * basalWPerKg[at + d]!;
       const w = m * basalWidth;
-      const resting = (heat + basal + Math.sqrt((heat - basal) * (heat - basal) + w * w)) / 2;
-      const nest = Math.min(1, cells * perNest);
-      const power = (resting + m * warmWPerKg[at + d]!) * (1 + p.broodHeatFrac * nest);
-      const fed = eggs[(slot + BROOD_DAYS - FED_AGE_DAYS) % BROOD_DAYS]!;
-      useKg[to + d] = power * kgPerDayPerW + p.broodFoodKg * fed;
-      let turned = (d - flight) * perTurnover;
-      turned = turned <= 0 ? 0 : turned >= 1 ? 1 : turned * turned * (3 - 2 * turned);
-      const emerged = eggs[slot]!;
-      n = n * (1 - muWinter - muRise * turned) + p.broodEmergeFrac * emerged;
-      const since = d - start;
-      const laid = since >= 0 ? laying(ramp[Math.min(since | 0, ramp.length - 1)]! * scale, n / p.beesPerEgg) : 0;
-      cells += laid - emerged;
-      eggs[slot] = laid;
+      const resting = heat + 0.5 * (Math.sqrt(over * over + w * w) - over);
+      const nestFrac = cells * perNest;
+      const power = (resting + m * warmWPerKg[at + d]!) * (1 + broodHeatFrac * (nestFrac < 1 ? nestFrac : 1));
+      useKg[to + d] = power * kgPerDayPerW + broodFoodKg * eggs[fedSlot]!;
+      let turned = 0;
+      if (d > flight) {
+        turned = (d - flight) * perTurnover;
+        turned = turned >= 1 ? 1 : turned * turned * (3 - 2 * turned);
+      }
+      n *= 1 - muWinter - muRise * turned;
+      if (d >= start || cells > 0) {
+        const emerged = eggs[slot]!;
+        n += broodEmergeFrac * emerged;
+        const since = d - start;
+        const laid = since >= 0 ? laying(ramp[since < lastOnRamp ? since : lastOnRamp]! * scale, n * eggsPerBee) : 0;
+        cells += laid - emerged;
+        eggs[slot] = laid;
+      }
       slot = slot + 1 === BROOD_DAYS ? 0 : slot + 1;
+      fedSlot = fedSlot + 1 === BROOD_DAYS ? 0 : fedSlot + 1;
     }
     beesAtEnd[i] = n;
   }
@@ -111,5 +119,6 @@ export function runColony(season: YardSeason, draws: ColonyDraws, setting: { hiv
 /** Eggs laid when the ramp allows `onRamp` and the bees can rear `byBees`: a smooth minimum. */
 function laying(onRamp: number, byBees: number): number {
   const gap = onRamp - byBees;
-  return Math.max(0, (onRamp + byBees - Math.sqrt(gap * gap + EGG_WIDTH * EGG_WIDTH)) / 2);
+  const laid = 0.5 * (onRamp + byBees - Math.sqrt(gap * gap + EGG_WIDTH * EGG_WIDTH));
+  return laid > 0 ? laid : 0;
 }

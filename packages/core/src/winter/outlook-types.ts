@@ -1,4 +1,4 @@
-import type { BuildPart } from '../matter/index.ts';
+import type { Build } from '../tables/parts.ts';
 import type { DoubtShares } from './doubt.ts';
 import type { Spread } from './quantiles.ts';
 
@@ -14,7 +14,7 @@ export interface OutlookInput {
   /** How storesSdKg splits; default: half the variance from the tare, half from the measuring. */
   readonly storesSdParts?: { readonly tareKg: number; readonly scaleKg: number } | undefined;
   /** Default: bare wood with a top vent. */
-  readonly hive?: { readonly conductanceWPerK?: number | undefined; readonly build?: readonly BuildPart[] | undefined } | undefined;
+  readonly hive?: { readonly conductanceWPerK?: number | undefined; readonly build?: Build | undefined } | undefined;
   readonly from: string;
   readonly to: string;
   readonly dailyMeanC?: readonly number[] | undefined;

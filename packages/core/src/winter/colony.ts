@@ -1,0 +1,173 @@
+import { keyOf, uniformAt } from '../chance/index.ts';
+import { isoDateOf } from '../units/dates.ts';
+import { doubtShares } from './doubt.ts';
+import { type DrawInput, drawAppetite, drawColony, type LevelBelief } from './draws.ts';
+import { judge, type StoresDoubt, storesErrors } from './judge.ts';
+import type { ColonyDraws, ColonyRun } from './kernel.ts';
+import { type ColonyOutcome, outcomeOf } from './outcome.ts';
+import type { DateSpread, OutlookAnswer } from './outlook-types.ts';
+import type { WinterValues } from './parameters.ts';
+import { meanOf, quantileOfSorted, type Spread, sorted, spreadOf } from './quantiles.ts';
+import type { YardSeason } from './season.ts';
+
+export interface ColonySetting {
+  readonly season: YardSeason;
+  readonly draw: DrawInput;
+  readonly level: LevelBelief;
+  readonly hiveWPerK: number;
+  readonly values: WinterValues;
+}
+
+/** Everything about a colony's winter that does not depend on what it holds: made before the round, so that a weighing only subtracts. */
+export interface PreparedColony extends ColonySetting {
+  readonly outcome: ColonyOutcome;
+  /** Appetite by member. */
+  readonly factor: Float64Array;
+  /** Bees drawn minus bees thought, by member. */
+  readonly beesOff: Float64Array;
+  readonly usage: Pick<OutlookAnswer, 'useKg' | 'dailyUseKg' | 'monthlyUseKg' | 'beesAtEnd' | 'scaleKg'>;
+}
+
+/** Runs the model once for a colony. `run` is overwritten. */
+export function prepareColony(setting: ColonySetting, run: ColonyRun): PreparedColony {
+  const { season, draw, values, hiveWPerK } = setting;
+  const colony = drawColony(draw);
+  const outcome = outcomeOf(season, colony, { hiveWPerK, values }, run);
+  const factor = drawAppetite(draw, setting.level);
+  return {
+    ...setting,
+    outcome,
+    factor,
+    beesOff: colony.bees.map((n) => n - draw.bees),
+    usage: {
+      ...usageOf(season, run, factor),
+      beesAtEnd: spreadOf(outcome.beesAtEnd),
+      scaleKg: scaleChange({ season, run, factor, colony, draw, values }),
+    },
+  };
+}
+
+export type Judged = Pick<
+  OutlookAnswer,
+  'runOut' | 'holdFrac' | 'needKg' | 'needParts' | 'contactKg' | 'extrapolating' | 'extrapolatingBecause' | 'winterableAlone' | 'hiveWPerK' | 'forageDate'
+> & {
+  /** Probability of loss at so many kilograms below the need, above what the need itself leaves. */
+  readonly lossCurve: readonly { readonly shortKg: number; readonly lossFrac: number }[];
+};
+
+/** What a colony holds against what it needs. Subtraction and sorting only. */
+export function judgeColony(prepared: PreparedColony, stores: { kg: number | null; doubt: StoresDoubt }, certaintyFrac: number): Judged {
+  const { outcome, factor, season, draw, values } = prepared;
+  const errors = storesErrors(stores.doubt, { seed: draw.seed, beesOff: prepared.beesOff });
+  const verdict = judge({ outcome, factor, errors, storesKg: stores.kg, reserveKg: values.reserveKg, certaintyFrac });
+  const because = extrapolations(draw.bees, season);
+  return {
+    runOut: verdict.runOutIndex === null ? null : datesOf(verdict.runOutIndex, season.fromDay),
+    holdFrac: verdict.holdFrac,
+    needKg: verdict.needKg,
+    needParts: verdict.needParts,
+    lossCurve: verdict.lossCurve,
+    contactKg: contactKg(outcome, factor, certaintyFrac),
+    extrapolating: because.length > 0,
+    extrapolatingBecause: because,
+    winterableAlone: draw.bees >= values.minBeesAlone,
+    hiveWPerK: prepared.hiveWPerK,
+    forageDate: datesOf(spreadOf(Float64Array.from(season.forageIndex, (d) => (d >= season.days ? Number.POSITIVE_INFINITY : d))), season.fromDay),
+  };
+}
+
+/** Shares of the doubt, by running the model again with each cause held. `run` is overwritten. */
+export function sharesOf(prepared: PreparedColony, doubt: StoresDoubt, run: ColonyRun) {
+  return doubtShares({ ...prepared, stores: doubt }, run);
+}
+
+/** Use over the span, by day and by month, in the members' own appetite. */
+function usageOf(season: YardSeason, run: ColonyRun, factor: Float64Array): Pick<OutlookAnswer, 'useKg' | 'dailyUseKg' | 'monthlyUseKg'> {
+  const { days, members, fromDay } = season;
+  const total = new Float64Array(members);
+  const day = new Float64Array(members);
+  const dailyUseKg: number[] = [];
+  const months = new Map<string, Float64Array>();
+  for (let d = 0; d < days; d++) {
+    const name = isoDateOf(fromDay + d).slice(0, 7);
+    const month = months.get(name) ?? new Float64Array(members);
+    months.set(name, month);
+    for (let i = 0; i < members; i++) {
+      const use = factor[i]! * run.useKg[i * days + d]!;
+      day[i] = use;
+      month[i]! += use;
+      total[i]! += use;
+    }
+    dailyUseKg.push(quantileOfSorted(sorted(day), 0.5));
+  }
+  return {
+    useKg: { ...spreadOf(total), mean: meanOf(total) },
+    dailyUseKg,
+    monthlyUseKg: [...months].map(([month, values]) => ({ month, ...spreadOf(values) })),
+  };
+}
+
+/**
+ * What the combs at the cluster must hold [kg]: honey eaten in the longest run of days too cold to move to other combs,
+ * at the asked share of members.
+ */
+export function contactKg(outcome: ColonyOutcome, factor: Float64Array, certaintyFrac: number): number {
+  return quantileOfSorted(sorted(outcome.spellKg.map((kg, i) => kg * factor[i]!)), certaintyFrac);
+}
+
+/**
+ * Change of the hive's weight over the span, as a scale under it would show it [kg], negative: lighter.
+ *
+ * Of the water made since the last day above freezing any share may still hang in the hive as frost (one-sided: it only hides use);
+ * after the first flights the dead of the winter are carried out.
+ */
+function scaleChange(of: {
+  season: YardSeason;
+  run: ColonyRun;
+  factor: Float64Array;
+  colony: ColonyDraws;
+  draw: DrawInput;
+  values: WinterValues;
+}): Spread {
+  const { season, run, factor, colony, values } = of;
+  const { days, members, rows, tempC } = season;
+  const frost = keyOf(of.draw.seed, 'frost', of.draw.colony);
+  const change = new Float64Array(members);
+  for (let i = 0; i < members; i++) {
+    const at = rows === 1 ? 0 : i * days;
+    let eaten = 0;
+    let sinceThaw = 0;
+    for (let d = 0; d < days; d++) {
+      const use = factor[i]! * run.useKg[i * days + d]!;
+      eaten += use;
+      sinceThaw = tempC[at + d]! > 0 ? 0 : sinceThaw + use;
+    }
+    const fewer = colony.bees[i]! - run.beesAtEnd[i]!;
+    const carriedOut = season.flightIndex[i]! < days ? Math.max(0, fewer) * values.beeMassKg : 0;
+    change[i] = -eaten + values.waterPerHoneyFrac * sinceThaw * uniformAt(frost, i, 0) - carriedOut;
+  }
+  return spreadOf(change);
+}
+
+function extrapolations(bees: number, season: YardSeason): OutlookAnswer['extrapolatingBecause'] {
+  const because: OutlookAnswer['extrapolatingBecause'][number][] = [];
+  let coldDays = 0;
+  for (const t of season.tempC) if (t < WEIGHED_DOWN_TO_C) coldDays++;
+  // more than one day in twenty: a single cold night is no extrapolation
+  if (coldDays > season.tempC.length / 20) because.push('below-weighed-cold');
+  if (bees < FEWEST_MEASURED) because.push('fewer-bees-than-measured');
+  if (bees > MOST_MEASURED) because.push('more-bees-than-measured');
+  const later = season.forageIndex.filter((d) => d >= season.days).length;
+  if (later > season.members / 20) because.push('forage-after-to');
+  return because;
+}
+
+/** Published weights of single hives end at about this daily mean [degC]; use by colony size at these numbers [bees]. [harbo-1983] */
+const WEIGHED_DOWN_TO_C = -10;
+const FEWEST_MEASURED = 4400;
+const MOST_MEASURED = 34_000;
+
+export function datesOf(index: Spread, fromDay: number): DateSpread {
+  const date = (d: number) => (Number.isFinite(d) ? isoDateOf(fromDay + Math.floor(d)) : null);
+  return { p5: date(index.p5), p50: date(index.p50), p95: date(index.p95) };
+}

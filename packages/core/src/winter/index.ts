@@ -1,0 +1,16 @@
+export { winterParameters } from '../tables/parameters-winter.gen.ts';
+export { clusterHeat, clusterWPerKgK, dailyUseKg } from './cluster.ts';
+export { contactKg, datesOf, type Judged, judgeColony, type PreparedColony, prepareColony, sharesOf } from './colony.ts';
+export { type DoubtShares, doubtCauses } from './doubt.ts';
+export { type DrawInput, type LevelBelief, type Pins } from './draws.ts';
+export type { StoresDoubt } from './judge.ts';
+export type { ColonyRun } from './kernel.ts';
+export { makeRun, runOutIndex } from './outcome.ts';
+export { levelAfter, outlook } from './outlook.ts';
+export { OUTLOOK_RANGES } from './outlook-input.ts';
+export type { DateSpread, OutlookAnswer, OutlookInput } from './outlook-types.ts';
+export { type OwnRule, levelPrior } from './own-rule.ts';
+export { type WinterName, type WinterValues, winterValues } from './parameters.ts';
+export { quantileOfSorted, type Spread, sorted, spreadOf } from './quantiles.ts';
+export type { YardSeason } from './season.ts';
+export { drawSeason, type SeasonSpan, seasonFor } from './yard-season.ts';
