@@ -1,10 +1,7 @@
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
-const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 /**
  * No script but our own files may run, and nothing may be sent anywhere else. 'wasm-unsafe-eval' admits the solver.
@@ -31,8 +28,6 @@ const contentPolicy: Plugin = {
 
 export default defineConfig({
   base: './',
-  // The demo holding is part of the build where it stands in the tree.
-  define: { __DEMO__: JSON.stringify(existsSync(at('../../demo/journal.jsonl'))) },
   worker: { format: 'es' },
   build: {
     target: 'es2022',

@@ -22,6 +22,7 @@ async function printed(argv) {
     },
     read: async (name) => ({ ok: true, value: await readFile(name) }),
     stdinIsTerminal: true,
+    now: () => new Date(),
   };
   const code = await run(argv, io);
   if (code !== 0) {

@@ -21,8 +21,6 @@ export interface Options {
 export interface View {
   readonly words: Words;
   readonly units: UnitFormat;
-  /** The input with its defaults, for tables that repeat what was asked. */
-  readonly input: unknown;
 }
 
 /** What a command gives back: an object for `--json` with its table, or a text that is the answer itself (`--lp`). */

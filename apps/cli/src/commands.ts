@@ -1,4 +1,59 @@
+import { air, candy, heft, outlook, syrup, wash } from '@winterheft/core';
 import type { Command } from './command.ts';
+import * as airContract from './contracts/air.ts';
+import * as candyContract from './contracts/candy.ts';
+import * as heftContract from './contracts/heft.ts';
+import * as outlookContract from './contracts/outlook.ts';
+import * as syrupContract from './contracts/syrup.ts';
+import * as washContract from './contracts/wash.ts';
+import { objectCommand } from './object-command.ts';
+import { outlookTable } from './print/outlook.ts';
+import { airTable, candyTable, heftTable, syrupTable, washTable } from './print/small-answers.ts';
+import { weatherCommand } from './weather-command.ts';
 
 /** Every command, in the order the help lists them. */
-export const commands: readonly Command[] = [];
+export const commands: readonly Command[] = [
+  objectCommand({
+    name: 'heft',
+    summary: 'weight of a hive from what a scale shows at its edges, and the reading to stop at',
+    contract: heftContract,
+    answer: heft,
+    table: heftTable,
+  }),
+  objectCommand({
+    name: 'outlook',
+    summary: 'what a colony eats until forage, what it needs, and when its stores would end',
+    contract: outlookContract,
+    answer: outlook,
+    table: outlookTable,
+  }),
+  weatherCommand,
+  objectCommand({
+    name: 'syrup',
+    summary: 'strength, density and volume of a syrup, and the stores it becomes',
+    contract: syrupContract,
+    answer: syrup,
+    table: syrupTable,
+  }),
+  objectCommand({
+    name: 'candy',
+    summary: 'sugar and water for no-cook candy',
+    contract: candyContract,
+    answer: candy,
+    table: candyTable,
+  }),
+  objectCommand({
+    name: 'wash',
+    summary: 'what a mite wash says, with its interval',
+    contract: washContract,
+    answer: wash,
+    table: washTable,
+  }),
+  objectCommand({
+    name: 'air',
+    summary: 'vapour, dew point and frost point of moist air',
+    contract: airContract,
+    answer: air,
+    table: airTable,
+  }),
+];

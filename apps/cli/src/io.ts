@@ -14,6 +14,7 @@ export interface Io {
   read(name: string): Promise<Result<Uint8Array, Fault>>;
   /** True where somebody sits at the keyboard and nothing is piped in. */
   readonly stdinIsTerminal: boolean;
+  now(): Date;
 }
 
 async function collected(stream: AsyncIterable<Uint8Array>, name: string): Promise<Result<Uint8Array, Fault>> {
@@ -44,6 +45,7 @@ export const nodeIo: Io = {
   err: (text) => void process.stderr.write(text),
   read: readNamed,
   stdinIsTerminal: process.stdin.isTTY === true,
+  now: () => new Date(),
 };
 
 /** Whoever reads us may stop early (`| head`): then we stop too, without a word. */

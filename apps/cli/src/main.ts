@@ -28,7 +28,7 @@ async function answer(command: Command, file: string | undefined, options: Optio
   if (!result.ok) throw new BadInputError(sentenceOf(result.error));
   if ('text' in result.value) io.out(result.value.text);
   else if (options.json) io.out(`${jsonText(result.value.json)}\n`);
-  else io.out(`${result.value.table({ words, units: unitFormat(options.units), input: undefined })}\n`);
+  else io.out(`${result.value.table({ words, units: unitFormat(options.units) })}\n`);
 }
 
 function schemaText(command: Command): string {

@@ -1,6 +1,6 @@
 import { bad, good, type Result } from '@winterheft/core';
 import type * as z from 'zod';
-import type { Answer, Command, Failure, Options, View } from './command.ts';
+import type { Command, Failure, View } from './command.ts';
 import type { Io } from './io.ts';
 import { jsonOf, textOf } from './json-input.ts';
 import { checked } from './schema-faults.ts';
@@ -18,17 +18,14 @@ export async function inputText(
   return text.ok ? good({ text: text.value, name }) : text;
 }
 
-/** A command whose input is one JSON object: read, checked against its schema, handed to the core, printed. */
-export function objectCommand<I extends z.ZodType, O extends z.ZodType>(parts: {
+/** A command whose input is one JSON object: read, checked against its schema, handed to the core, printed. That answers fit `output` is tested. */
+export function objectCommand<I extends z.ZodType, A extends object>(parts: {
   readonly name: string;
   readonly summary: string;
-  readonly contract: { readonly input: I; readonly output: O; readonly example: z.input<I> };
+  readonly contract: { readonly input: I; readonly output: z.ZodType; readonly example: z.input<I> };
   readonly options?: Command['options'];
-  readonly answer: (
-    input: z.output<I>,
-    options: Options,
-  ) => Result<z.output<O> | Answer, Failure> | Promise<Result<z.output<O> | Answer, Failure>>;
-  readonly table: (answer: z.output<O>, view: View & { readonly input: z.output<I> }) => string;
+  readonly answer: (input: z.output<I>) => Result<A, Failure>;
+  readonly table: (answer: A, view: View & { readonly input: z.output<I> }) => string;
 }): Command {
   const { name, summary, contract } = parts;
   return {
@@ -36,24 +33,27 @@ export function objectCommand<I extends z.ZodType, O extends z.ZodType>(parts: {
     summary,
     input: contract.input,
     output: contract.output,
-    example: `echo '${JSON.stringify(contract.example)}' | npx winterheft ${name} -`,
+    example: exampleOf(name, contract.example),
     ...(parts.options === undefined ? {} : { options: parts.options }),
-    async run(file, options, io) {
-      const text = await inputText(file, io);
-      if (!text.ok) return text;
-      const json = jsonOf(text.value.text, text.value.name);
-      if (!json.ok) return json;
-      const input = checked(contract.input, json.value);
+    async run(file, _options, io) {
+      const input = await objectInput(contract.input, file, io);
       if (!input.ok) return input;
-      const answer = await parts.answer(input.value, options);
+      const answer = parts.answer(input.value);
       if (!answer.ok) return answer;
-      if (isText(answer.value)) return good(answer.value);
-      const value = answer.value as z.output<O>;
-      return good({ json: value, table: (view) => parts.table(value, { ...view, input: input.value }) });
+      return good({ json: answer.value, table: (view) => parts.table(answer.value, { ...view, input: input.value }) });
     },
   };
 }
 
-function isText(value: unknown): value is { readonly text: string } {
-  return typeof value === 'object' && value !== null && 'text' in value && Object.keys(value).length === 1;
+/** The shell line that feeds an example to its command. */
+export function exampleOf(name: string, example: unknown): string {
+  return `echo '${JSON.stringify(example)}' | npx winterheft ${name} -`;
+}
+
+/** The JSON object of FILE or standard input with its defaults, or the first fault. */
+export async function objectInput<I extends z.ZodType>(schema: I, file: string | undefined, io: Io): Promise<Result<z.output<I>, Failure>> {
+  const text = await inputText(file, io);
+  if (!text.ok) return text;
+  const json = jsonOf(text.value.text, text.value.name);
+  return json.ok ? checked(schema, json.value) : json;
 }

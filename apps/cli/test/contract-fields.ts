@@ -2,7 +2,17 @@
  * The names others script against, copied by hand from the published table of the command line, not from our schemas.
  * `required` stand in every answer; `optional` only where the input asks for them.
  */
-export const FIELDS: Readonly<Record<string, { readonly input: readonly string[]; readonly required: readonly string[]; readonly optional?: readonly string[]; readonly inside?: Readonly<Record<string, readonly string[]>> }>> = {
+export const FIELDS: Readonly<
+  Record<
+    string,
+    {
+      readonly input: readonly string[];
+      readonly required: readonly string[];
+      readonly optional?: readonly string[];
+      readonly inside?: Readonly<Record<string, readonly string[]>>;
+    }
+  >
+> = {
   heft: {
     input: [
       'frontKg',
@@ -58,7 +68,19 @@ export const FIELDS: Readonly<Record<string, { readonly input: readonly string[]
       'ownRule',
       'fixed',
     ],
-    required: ['useKg', 'dailyUseKg', 'monthlyUseKg', 'beesAtEnd', 'runOut', 'holdFrac', 'needKg', 'needParts', 'doubtShares', 'scaleKg', 'extrapolating'],
+    required: [
+      'useKg',
+      'dailyUseKg',
+      'monthlyUseKg',
+      'beesAtEnd',
+      'runOut',
+      'holdFrac',
+      'needKg',
+      'needParts',
+      'doubtShares',
+      'scaleKg',
+      'extrapolating',
+    ],
     inside: {
       useKg: ['p5', 'p50', 'p95', 'mean'],
       beesAtEnd: ['p5', 'p50', 'p95'],

@@ -1,8 +1,33 @@
+import { airChecks } from './air.ts';
 import type { Check } from './check.ts';
+import { envelopeChecks } from './envelope.ts';
+import { honeyChecks } from './honey.ts';
+import { partsChecks } from './parts.ts';
+import { phenologyChecks } from './phenology.ts';
+import { storesChecks } from './stores.ts';
+import { sugarChecks } from './sugar.ts';
+import { unitsChecks } from './units.ts';
+import { washChecks } from './wash.ts';
+import { weatherChecks } from './weather.ts';
+import { weighChecks } from './weigh.ts';
+import { winterChecks } from './winter.ts';
 
 export { type Check, passes } from './check.ts';
 
 /** Every published figure that is compared with ours, by topic. A test asserts that no file of this folder is left out. */
-export const checksByTopic: Readonly<Record<string, readonly Check[]>> = {};
+export const checksByTopic: Readonly<Record<string, readonly Check[]>> = {
+  air: airChecks,
+  envelope: envelopeChecks,
+  honey: honeyChecks,
+  parts: partsChecks,
+  phenology: phenologyChecks,
+  stores: storesChecks,
+  sugar: sugarChecks,
+  units: unitsChecks,
+  wash: washChecks,
+  weather: weatherChecks,
+  weigh: weighChecks,
+  winter: winterChecks,
+};
 
 export const allChecks: readonly Check[] = Object.values(checksByTopic).flat();

@@ -55,12 +55,51 @@ export {
   type CandyAnswer,
   type CandyCaution,
   candy,
+  matterParameters,
   SYRUP_AMOUNT_KG,
   SYRUP_AMOUNT_L,
+  SYRUP_TEMP_RANGE,
   type SyrupAnswer,
   syrup,
 } from './matter/index.ts';
+export { mitesParameters, WASH_BEES, WASH_CERTAINTY, WASH_DAYS_AHEAD, type WashAnswer, wash } from './mites/index.ts';
+export { FROST_YEAR, type FrostOdds, WEATHER_RANGES, type WeatherAnswer, type WeatherInput, weather } from './phenology/index.ts';
+export type { ColonyOutlook, DateOdds, EndedColony, Plan, PlanSetting, State, StateNote, Task, YardDates } from './plan/index.ts';
+export { CODE_VERSION, PLAN_VERSION, type PreparedPlan, plan, planFrom, preparePlan } from './plan/index.ts';
+export {
+  AUTUMN_SYRUP_SUGAR_FRAC,
+  type CandyGift,
+  type EndedBy,
+  type LpModel,
+  type LpRow,
+  type LpVariable,
+  type Move,
+  PROVISION_RANGES,
+  type ProvisionAnswer,
+  type ProvisionInput,
+  provision,
+  provisionLp,
+  type Reason,
+  type ReasonCode,
+  type Solve,
+  type SolveLimits,
+  type SolveResult,
+  type Step,
+  type StepDo,
+  type SyrupGift,
+  toLp,
+  type Uniting,
+} from './provision/index.ts';
 export { type BadInput, bad, good, inRange, type Result } from './result/index.ts';
+export {
+  type Measurement,
+  STORES_RANGES,
+  type StoresAnswer,
+  type StoresInput,
+  type StoresNote,
+  stores,
+  type Worth,
+} from './stores/index.ts';
 export { type FrameDepth, framePart, type Part, partOf, standardBuild } from './tables/parts.ts';
 export type { Distribution, Mark, Parameter } from './tables/types.ts';
 export {
@@ -75,4 +114,22 @@ export {
   mToInch,
   partsOf,
 } from './units/index.ts';
-export { type Climate, climateFromMonthly, climateNear, type PlaceLine, yearlyCurve } from './weather/index.ts';
+export type { ClimateNote } from './weather/index.ts';
+export { type Climate, climateForPlace, climateFromMonthly, climateNear, type PlaceLine, places, yearlyCurve } from './weather/index.ts';
+export {
+  EDGE_READING_KG,
+  FRONT_SHARE_SD,
+  GEOMETRY_RANGES,
+  type HeftAnswer,
+  heft,
+  plausibleEdgeRange,
+  plausibleGrossRange,
+  plausibleShareRange,
+  READING_SCATTER_KG,
+  SCALE_CALIBRATION,
+  SCALE_STEP_KG,
+  standardShareSdFrac,
+  tenfoldCandidatesKg,
+  weighParameters,
+} from './weigh/index.ts';
+export { doubtCauses, OUTLOOK_RANGES, type OutlookAnswer, type OutlookInput, outlook, winterParameters } from './winter/index.ts';

@@ -1,4 +1,4 @@
-import type { FieldError } from '@winterheft/core';
+import type { FieldError, UnreadLine } from '@winterheft/core';
 
 /** What can be wrong with what was handed to a shell before the core ever sees it. */
 export type InputFault =
@@ -6,6 +6,7 @@ export type InputFault =
   | { readonly kind: 'rule'; readonly field: string; readonly value: string; readonly says: string }
   | { readonly kind: 'not-json'; readonly name: string; readonly line: number; readonly column: number; readonly near: string }
   | { readonly kind: 'no-input' }
+  | { readonly kind: 'not-a-journal'; readonly name: string; readonly lines: number; readonly first: UnreadLine }
   | { readonly kind: 'empty'; readonly name: string }
   | { readonly kind: 'not-text'; readonly name: string }
   | { readonly kind: 'no-file'; readonly name: string }

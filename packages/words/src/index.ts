@@ -1,5 +1,6 @@
+export { type AppWords, appEnglish } from './app.ts';
 export type { Caution } from './english/cautions.ts';
-export type { State } from './english/states.ts';
+export type { Naming } from './english/provision.ts';
 export { type Allowed, type Fault, type InputFault, unitOfField, type Wanted } from './fault.ts';
 export { english, type Words } from './language.ts';
 export { columnsOf, listed, plainText, shortened } from './text.ts';

@@ -1,6 +1,6 @@
 import { english } from './english/index.ts';
 
-type Widened<T> = T extends string
+export type Widened<T> = T extends string
   ? string
   : T extends (...args: infer A) => infer R
     ? (...args: A) => Widened<R>

@@ -1,5 +1,5 @@
-import * as z from 'zod';
 import { OUTLOOK_RANGES, winterParameters } from '@winterheft/core';
+import * as z from 'zod';
 
 const range = (name: keyof typeof OUTLOOK_RANGES) => z.number().min(OUTLOOK_RANGES[name].low).max(OUTLOOK_RANGES[name].high);
 const date = z.iso.date();
@@ -46,11 +46,21 @@ export const input = z.strictObject({
     .describe('left out: bare wood with a top vent'),
   from: date.describe('first day'),
   to: date.describe('last day, inclusive'),
-  dailyMeanC: z.array(range('dailyMeanC')).optional().describe('daily means [°C], first value for `from`; then the weather is taken as certain'),
+  dailyMeanC: z
+    .array(range('dailyMeanC'))
+    .optional()
+    .describe('daily means [°C], first value for `from`; then the weather is taken as certain'),
   place: z.string().optional().describe('a place listed by `winterheft weather --places`'),
-  monthlyMeanC: z.array(range('dailyMeanC')).length(12).optional().describe('monthly means [°C] from January; their spread is taken from places like it'),
+  monthlyMeanC: z
+    .array(range('dailyMeanC'))
+    .length(12)
+    .optional()
+    .describe('monthly means [°C] from January; their spread is taken from places like it'),
   broodFrom: date.nullable().optional().describe('first day of brood; null: none; left out: drawn around 15 February'),
-  forage: date.nullable().optional().describe('first day of dependable forage; null: none before `to`; left out: from the heat sum of the weather'),
+  forage: date
+    .nullable()
+    .optional()
+    .describe('first day of dependable forage; null: none before `to`; left out: from the heat sum of the weather'),
   indoors: z.boolean().default(false).describe(`wintered in a room kept at ${winterParameters.indoorTempC.value} °C`),
   members: range('members').int().default(1000).describe('cases drawn'),
   seed: z.number().int().default(1).describe('same seed, same answer'),
@@ -67,7 +77,9 @@ export const input = z.strictObject({
 });
 
 export const output = z.strictObject({
-  useKg: spread('kg').extend({ mean: massKg.describe('mean of the cases [kg]') }).describe('what would be eaten if stores had no end'),
+  useKg: spread('kg')
+    .extend({ mean: massKg.describe('mean of the cases [kg]') })
+    .describe('what would be eaten if stores had no end'),
   dailyUseKg: z.array(massKg).describe('median by day [kg]'),
   monthlyUseKg: z.array(spread('kg').extend({ month: z.string().describe('year and month') })).describe('by month [kg]'),
   beesAtEnd: spread('bees').describe('bees after the last day'),

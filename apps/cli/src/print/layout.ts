@@ -18,11 +18,14 @@ const padded = (text: string, columns: number, align: 'left' | 'right' = 'left')
   return align === 'right' ? space + text : text + space;
 };
 
+/** Spaces a line may be broken at: not beside a ±, and not between a figure and its unit. */
+const BREAKS = /(?<!±) (?!±|(?:%|°[CF]|kg|lb|L|US gal|gal|mm|in|Pa|W)(?![\p{L}\p{N}]))/u;
+
 /** Words broken into lines of at most `columns`; a word too long for a line is cut. */
 export function broken(text: string, columns: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  for (const word of text.split(BREAKS)) {
     const fitting = shortened(word, columns);
     if (line === '') line = fitting;
     else if (columnsOf(line) + 1 + columnsOf(fitting) <= columns) line += ` ${fitting}`;

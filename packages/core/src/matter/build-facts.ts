@@ -40,7 +40,8 @@ export function readBuild(build: Build, field = 'build'): Result<BuildFacts> {
     if (part === undefined) return bad({ kind: 'unknown-choice', field: `${field}[${i}].part`, value: String(key), choices: partKeys() });
     const counted = inRange(`${field}[${i}].count`, count, { low: 0, high: part.kind === 'frame' ? 60 : MOST_BOXES, unit: '' });
     if (!counted.ok) return counted;
-    if (!Number.isInteger(count)) return bad({ kind: 'implausible', field: `${field}[${i}].count`, value: count, unit: '', why: 'a whole number is wanted' });
+    if (!Number.isInteger(count))
+      return bad({ kind: 'implausible', field: `${field}[${i}].count`, value: count, unit: '', why: 'a whole number is wanted' });
     if (massKg !== undefined) {
       const weighed = inRange(`${field}[${i}].massKg`, massKg, { low: 0.05, high: 30, unit: 'kg' });
       if (!weighed.ok) return weighed;
@@ -66,7 +67,8 @@ export function readBuild(build: Build, field = 'build'): Result<BuildFacts> {
 }
 
 function impossible({ boxes, frames, boxCount, framePlaces }: BuildFacts, field: string): BadInput | null {
-  if (boxCount > MOST_BOXES) return { kind: 'out-of-range', field: `${field} (boxes)`, value: boxCount, unit: 'boxes', low: 1, high: MOST_BOXES };
+  if (boxCount > MOST_BOXES)
+    return { kind: 'out-of-range', field: `${field} (boxes)`, value: boxCount, unit: 'boxes', low: 1, high: MOST_BOXES };
   if (new Set(boxes.map(({ part }) => part.framesFit)).size > 1) {
     return { kind: 'conflict', fields: boxes.map(({ part }) => part.key), why: 'boxes of one width in one hive' };
   }

@@ -1,3 +1,4 @@
+export { matterParameters } from '../tables/parameters-matter.gen.ts';
 export {
   AIR_DEW_POINT_C,
   AIR_PRESSURE_PA,
@@ -8,6 +9,7 @@ export {
   type AirInput,
   air,
 } from './air.ts';
+export { type BuildFacts, type BuildLine, readBuild } from './build-facts.ts';
 export {
   CANDY_DEPTH_M,
   CANDY_SIDE_M,
@@ -17,10 +19,11 @@ export {
   type CandyInput,
   candy,
 } from './candy.ts';
+export { type EnvelopeOptions, type HiveConductance, hiveConductance } from './hive-envelope.ts';
 export { type Burnt, burnHoney } from './honey.ts';
 export { type SolubilityRelation, saturationFrac, saturationTempC } from './solubility.ts';
 export { type StoresRange, storesFromSugarKg, storesPerSugarKg, sugarForStoresKg } from './stores-from-sugar.ts';
-export { densityInAirKgPerM3, sucroseDensityKgPerM3, waterDensityKgPerM3 } from './sucrose.ts';
+export { densityInAirKgPerM3, SYRUP_TEMP_RANGE, sucroseDensityKgPerM3, waterDensityKgPerM3 } from './sucrose.ts';
 export {
   SYRUP_AMOUNT_KG,
   SYRUP_AMOUNT_L,

@@ -1,4 +1,4 @@
-/** Three published relations. They differ by up to 0.5 %-points, that is by four degrees for a 2:1 syrup. */
+/** Three published relations. They differ by up to 0.7 %-points, that is by four degrees for a 2:1 syrup. */
 export type SolubilityRelation = 'vavrinecz' | 'charles' | 'herzfeld';
 
 /** Percent by mass in rising powers of tempC. Source: [vavrinecz-1962]. Copies with -1.6169e-3 or 1.66169e-3 circulate and are wrong. */

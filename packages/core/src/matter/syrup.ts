@@ -47,7 +47,7 @@ const RATIO_EXAMPLES = ['2:1', '5:3', '3:2', '1:1', '1:0.63'];
  *             and 0.5 kg water make 1.13 L. By volume, sugar is poured loose and water measured at 20 degC.
  * returns     the answer, or what is wrong with the input
  * source      [icumsa-sps4], [vavrinecz-1962], [sugar-cup]; stores as in `storesPerSugarKg`
- * checked     checks/sugar.ts, matter.test.ts
+ * checked     checks/sugar.ts, sugar.test.ts
  */
 export function syrup(input: SyrupInput): Result<SyrupAnswer> {
   const tempC = input.tempC ?? matterParameters.syrupTempC.value;

@@ -1,4 +1,4 @@
-import type { BuildFacts } from '../matter/build-facts.ts';
+import type { BuildFacts } from '../matter/index.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { winterParameters } from '../tables/parameters-winter.gen.ts';
 import { framePart } from '../tables/parts.ts';

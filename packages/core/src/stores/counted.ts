@@ -1,4 +1,4 @@
-import type { BuildFacts } from '../matter/build-facts.ts';
+import type { BuildFacts } from '../matter/index.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { type FrameDepth, type FramePart, framePart, partOf } from '../tables/parts.ts';
 import { type Estimate, sdFromBounds } from './errors.ts';
@@ -56,7 +56,10 @@ function lotOf({ frame, count, massKg, fullFrac }: CappedFrames, facts: BuildFac
 }
 
 /** Capped honey in the top box: what a cluster can reach without moving down. Null where no frame was named there. */
-export function contactOf(facts: BuildFacts, cappedFrames: readonly CappedFrames[]): { readonly frames: number; readonly kg: number; readonly sdKg: number } | null {
+export function contactOf(
+  facts: BuildFacts,
+  cappedFrames: readonly CappedFrames[],
+): { readonly frames: number; readonly kg: number; readonly sdKg: number } | null {
   const top = cappedFrames.filter(({ where }) => where === 'top');
   if (top.length === 0) return null;
   const lots = top.map((entry) => lotOf(entry, facts));
@@ -80,7 +83,16 @@ export function countedStores(facts: BuildFacts, input: Pick<StoresInput, 'cappe
   const unlooked = facts.framePlaces - lookedAt;
   const others = Math.max(0, lookedAt - counted);
   const meanNetKg = cappedNetKg(mainDepth(facts)).kg;
-  const lotVar = FRAME_DEPTHS.reduce((total, depth) => total + sum(lots.filter((lot) => lot.depth === depth), 'lotSd') ** 2, 0);
+  const lotVar = FRAME_DEPTHS.reduce(
+    (total, depth) =>
+      total +
+      sum(
+        lots.filter((lot) => lot.depth === depth),
+        'lotSd',
+      ) **
+        2,
+    0,
+  );
   const framesVar =
     lots.reduce((total, lot) => total + lot.eachVar, 0) +
     (p.countSdFrames.value * meanNetKg) ** 2 +
@@ -94,7 +106,8 @@ export function countedStores(facts: BuildFacts, input: Pick<StoresInput, 'cappe
 
 /** Depth of most frame places of the hive. */
 export function mainDepth(facts: BuildFacts): FrameDepth {
-  const places = (depth: FrameDepth) => facts.boxes.reduce((n, { part, count }) => n + (part.depth === depth ? part.framesFit * count : 0), 0);
+  const places = (depth: FrameDepth) =>
+    facts.boxes.reduce((n, { part, count }) => n + (part.depth === depth ? part.framesFit * count : 0), 0);
   return FRAME_DEPTHS.reduce((best, depth) => (places(depth) > places(best) ? depth : best));
 }
 

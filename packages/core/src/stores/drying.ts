@@ -21,7 +21,8 @@ export interface Fed {
  */
 export function waterToDry(fed: readonly Fed[]): { readonly massKg: number; readonly sdKg: number } {
   const { dryingDays } = storesParameters;
-  const left = (days: number) => fed.reduce((sum, { daysAgo, sugarKg, waterKg }) => sum + share(daysAgo, days) * above(sugarKg, waterKg), 0);
+  const left = (days: number) =>
+    fed.reduce((sum, { daysAgo, sugarKg, waterKg }) => sum + share(daysAgo, days) * above(sugarKg, waterKg), 0);
   return { massKg: left(dryingDays.value), sdKg: sdFromBounds({ low: left(dryingDays.low), high: left(dryingDays.high) }) };
 }
 

@@ -1,4 +1,4 @@
-import type { BuildFacts, BuildLine } from '../matter/build-facts.ts';
+import type { BuildFacts, BuildLine } from '../matter/index.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import type { Part } from '../tables/parts.ts';
 import { sdFromBounds } from './errors.ts';
@@ -29,7 +29,8 @@ export function partMass(part: Part, facts: Pick<BuildFacts, 'lengthM' | 'widthM
     case 'feeder':
       return { massKg: part.massKg, sdKg: sdFromBounds(part) };
     default: {
-      if (part.massKg === undefined || part.low === undefined || part.high === undefined) return solid(part.material, footprintM2 * part.thicknessM);
+      if (part.massKg === undefined || part.low === undefined || part.high === undefined)
+        return solid(part.material, footprintM2 * part.thicknessM);
       const scale = footprintM2 / TEN_FRAME_M2;
       return { massKg: part.massKg * scale, sdKg: sdFromBounds({ low: part.low, high: part.high }) * scale };
     }
@@ -41,7 +42,8 @@ function shellM3(lengthM: number, widthM: number, { wallM, heightM }: { readonly
 }
 
 function solid(material: string, volumeM3: number) {
-  const density = material === 'eps' ? storesParameters.foamKgPerM3 : material === 'xps' ? storesParameters.xpsKgPerM3 : storesParameters.pineKgPerM3;
+  const density =
+    material === 'eps' ? storesParameters.foamKgPerM3 : material === 'xps' ? storesParameters.xpsKgPerM3 : storesParameters.pineKgPerM3;
   return { massKg: density.value * volumeM3, sdKg: sdFromBounds(density) * volumeM3 };
 }
 

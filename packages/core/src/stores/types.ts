@@ -1,4 +1,5 @@
 import type { Build } from '../tables/parts.ts';
+import type { HeftWord } from '../weigh/index.ts';
 
 /** What one frame or seam of bees means to the keeper who counts: packed, covered in one layer, or merely occupied. */
 export type Counting = 'packed' | 'covered' | 'occupied';
@@ -44,6 +45,8 @@ export interface StoresInput {
   /** Whole hive as it stands [kg]. */
   readonly grossKg?: number | undefined;
   readonly grossSdKg?: number | undefined;
+  /** What a hand said that lifted one edge, where nothing was weighed. */
+  readonly word?: HeftWord | undefined;
   /** One empty hive of this build, combs included, weighed by the keeper; sdKg: how far the mean hive of the build may be from it. */
   readonly emptyHive?: { readonly massKg: number; readonly sdKg?: number | undefined } | undefined;
   readonly bees?: number | undefined;
@@ -105,7 +108,7 @@ export interface Worth {
   readonly afterDays: number;
 }
 
-export type StoresNote = 'below-empty' | 'above-full' | 'bees-assumed' | 'weight-and-count-disagree' | 'combs-assumed-empty-below';
+export type StoresNote = 'below-empty' | 'above-full' | 'bees-assumed' | 'weight-and-count-disagree' | 'lower-combs-assumed';
 
 export interface StoresAnswer {
   /** What the bees can eat [kg]. */

@@ -4,6 +4,7 @@ import type { Parameter } from './types.ts';
 export const provisionParameters = {
   lookDays: { value: 30, unit: "days", low: 14, high: 45, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "how long a look at the brood without signs of disease lets combs leave; two rounds of sealed worker brood are about 24 days" },
   likeFrameWeights: { value: 12, unit: "1", low: 6, high: 30, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "up to so many different weights of one kind of frame in one yard are kept apart; above that the nearest count as like, at the lowest weight of each group" },
+  lightCombKg: { value: 1.5, unit: "kg", low: 1, high: 2, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "a comb of the bank lighter than this may close the gap of a giver; drawn deep combs weigh 0.6, full medium ones 2.3" },
   needToleranceKg: { value: 0.25, unit: "kg", low: 0.1, high: 0.5, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "a shortage below this is less than a hand scale can show and is not counted" },
   lossToleranceColonies: { value: 0.02, unit: "colonies", low: 0.01, high: 0.05, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "expected losses that may be given up for less money and work" },
   costToleranceFrac: { value: 0.01, unit: "1", low: 0.005, high: 0.02, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "money and work that may be given up for fewer openings; the gap of the solver" },
@@ -15,8 +16,8 @@ export const provisionParameters = {
   uptakeLPerDay: { value: 1.5, unit: "L/day", low: 0.9, high: 3.8, distribution: "fixed", source: "coweta-syrup", mark: "READ", note: "2 US gallons in 5 days from an inverted pail; strong colonies take 1 US gallon a day" },
   uptakeLPer1000BeesPerDay: { value: 0.0656, unit: "L/day", low: 0.04, high: 0.08, distribution: "fixed", source: "cage-uptake", mark: "DERIVED", note: "80.7 mg of 50 % syrup per bee and day in cages (an upper bound) at 1.23 kg/L" },
   ripeningDays: { value: 3, unit: "days", low: 0, high: 7, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "the last days on which bees still take syrup are left for drying what they took" },
-  syrupStepL: { value: 1, unit: "L", low: 0.5, high: 5, distribution: "fixed", source: "own-judgement", mark: "PRACTICE", note: "syrup is handed out in whole litres" },
-  candyStepKg: { value: 0.5, unit: "kg", low: 0.25, high: 1, distribution: "fixed", source: "own-judgement", mark: "PRACTICE", note: "candy is weighed out in half kilograms of sugar" },
+  syrupStepL: { value: 0.1, unit: "L", low: 0.05, high: 1, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "amounts of syrup are planned in tenths of a litre; round up in the yard" },
+  candyStepKg: { value: 0.1, unit: "kg", low: 0.05, high: 0.5, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "sugar for candy is planned in tenths of a kilogram" },
   candyRimKg: { value: 6, unit: "kg", low: 4, high: 9, distribution: "fixed", source: "trade-rim", mark: "DERIVED", note: "sugar in a 10-frame rim 38 mm deep, packed damp: 6 to 7 kg" },
   tooSmallLossFrac: { value: 0.5, unit: "1", low: 0.3, high: 0.8, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "chance that a colony under the winterable size is lost for want of bees whatever it holds" },
   sugarPerKg: { value: 1.2, unit: "money/kg", low: 0.7, high: 2, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "price of sugar until the keeper says his own" },

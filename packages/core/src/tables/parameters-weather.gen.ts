@@ -2,7 +2,7 @@
 import type { Parameter } from './types.ts';
 
 export const weatherParameters = {
-  slowTimeDays: { value: 22, unit: "d", low: 20, high: 25, distribution: "fixed", source: "WEATHER-MODEL", mark: "JUDGEMENT", note: "time constant of the slow part of the daily anomaly; lets neighbouring months agree a little so that whole winters differ as published" },
+  slowTimeDays: { value: 25, unit: "d", low: 20, high: 30, distribution: "fixed", source: "WEATHER-MODEL", mark: "JUDGEMENT", note: "time constant of the slow part of the daily anomaly; lets neighbouring months agree a little so that whole winters differ as published" },
   distancePerHeightKmPerM: { value: 0.5, unit: "km/m", low: 0.3, high: 1, distribution: "fixed", source: "PLACE-ERROR", mark: "COMPUTED", note: "a metre of height difference counts as half a kilometre when a place is chosen" },
   placeErrorTo100KmC: { value: 1.2, unit: "degC", low: 1.1, high: 1.3, distribution: "fixed", source: "PLACE-ERROR", mark: "COMPUTED", note: "error of the Nov-Mar mean of three places within 100 km; middle of the printed 1.1 to 1.3" },
   placeErrorTo200KmC: { value: 1.8, unit: "degC", low: 1.5, high: 2.1, distribution: "fixed", source: "PLACE-ERROR", mark: "COMPUTED", note: "same 100 to 200 km" },

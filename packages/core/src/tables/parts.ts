@@ -76,6 +76,9 @@ export function partOf(key: string): Part | undefined {
   return PARTS.find((part) => part.key === key);
 }
 
+/** Every row. */
+export const PARTS_TABLE: readonly Part[] = PARTS;
+
 export function partKeys(): readonly string[] {
   return PARTS.map((part) => part.key);
 }

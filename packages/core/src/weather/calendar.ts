@@ -1,4 +1,4 @@
-import { epochDayOfParts, partsOf } from '../units/dates.ts';
+import { epochDayOfParts, partsOf } from '../units/index.ts';
 
 /** Days before each month in the 365-day climatological year, and 365 at the end. */
 export const MONTH_STARTS = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const;

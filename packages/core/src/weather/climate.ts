@@ -66,13 +66,18 @@ export function checkedMonthlyMeans(monthlyMeanC: readonly number[], latDeg?: nu
 }
 
 function southern(monthlyMeanC: readonly number[], latDeg: number | undefined): BadInput | null {
-  if (latDeg !== undefined) {
-    const latitude = inRange('latDeg', latDeg, { low: 0, high: 90, unit: 'deg' });
-    if (!latitude.ok) return latitude.error;
-  }
+  const latitude = latDeg === undefined ? good(0) : checkedLatitude(latDeg);
+  if (!latitude.ok) return latitude.error;
   const [january, july] = [monthlyMeanC[0]!, monthlyMeanC[6]!];
   if (january <= july) return null;
   return { kind: 'implausible', field: 'monthlyMeanC', value: january, unit: 'degC', why: 'january-warmer-than-july' };
+}
+
+/** A latitude of the northern hemisphere. */
+export function checkedLatitude(latDeg: number): Result<number> {
+  const latitude = inRange('latDeg', latDeg, { low: -90, high: 90, unit: 'deg' });
+  if (!latitude.ok || latitude.value >= 0) return latitude;
+  return bad({ kind: 'implausible', field: 'latDeg', value: latDeg, unit: 'deg', why: 'southern-hemisphere' });
 }
 
 /**
@@ -82,5 +87,12 @@ function southern(monthlyMeanC: readonly number[], latDeg: number | undefined): 
  */
 export function withoutSpread(climate: Climate): Climate {
   const none = Array.from({ length: 12 }, () => 0);
-  return { ...climate, monthlySdMeanC: none, dailySdC: none, skew: none, placeErrorSdC: 0, notes: [...climate.notes, { code: 'no-spread' }] };
+  return {
+    ...climate,
+    monthlySdMeanC: none,
+    dailySdC: none,
+    skew: none,
+    placeErrorSdC: 0,
+    notes: [...climate.notes, { code: 'no-spread' }],
+  };
 }

@@ -45,7 +45,11 @@ export function drawWeather(climate: Climate | WeatherModel, span: DrawSpan): Fl
   for (let winter = winterYearOf(fromDay); winter <= winterYearOf(toDay); winter++) {
     const first = Math.max(fromDay, winterStartDay(winter));
     const last = Math.min(toDay, winterStartDay(winter + 1) - 1);
-    drawWinter(model, { seed, entity, start: winterStartDay(winter) - SPIN_UP_DAYS, first, last, members, days, offset: first - fromDay }, temps);
+    drawWinter(
+      model,
+      { seed, entity, start: winterStartDay(winter) - SPIN_UP_DAYS, first, last, members, days, offset: first - fromDay },
+      temps,
+    );
   }
   const placeKey = keyOf(seed, 'place-error', entity);
   if (model.placeErrorSdC > 0) {

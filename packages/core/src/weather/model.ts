@@ -30,7 +30,7 @@ interface Knobs {
   readonly fast5: number[];
 }
 
-const ROUNDS = 40;
+const ROUNDS = 24;
 /** Least share of the printed scatter inside a month that is left to weather once the season's slope is taken out. */
 const LEAST_WEATHER_SHARE = 0.3;
 const MOST_SLOW_SHARE = 0.85;

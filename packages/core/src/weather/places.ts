@@ -3,7 +3,8 @@ import { olderNormals } from '../tables/climate-older-normals.gen.ts';
 import { climatePlaces } from '../tables/climate-places.gen.ts';
 import type { ClimatePlace } from '../tables/climate-types.ts';
 import { weatherParameters } from '../tables/parameters-weather.gen.ts';
-import { type Climate, type ClimateNote, type ClimateSource, checkedMonthlyMeans } from './climate.ts';
+import { choiceNotes, nearest, placeErrorC } from './choice.ts';
+import { type Climate, type ClimateNote, type ClimateSource, checkedLatitude, checkedMonthlyMeans } from './climate.ts';
 import { persistence, rangeOf, skewOf, spreadOfClass, spreadOfPlace } from './spread.ts';
 
 /** One line of the list of places. */
@@ -43,12 +44,16 @@ export function climateForPlace(name: string): Result<Climate> {
   const hits = [exact, beginning, inside].find((rows) => rows.length > 0) ?? [];
   if (hits.length !== 1) return bad({ kind: 'unknown-choice', field: 'place', value: name, choices: hits.map((row) => row.place) });
   const row = hits[0]!;
-  const source: ClimateSource = { place: row.place, period: row.period, source: row.source, mark: row.mark, distanceKm: null, heightM: null };
+  const source: ClimateSource = {
+    place: row.place,
+    period: row.period,
+    source: row.source,
+    mark: row.mark,
+    distanceKm: null,
+    heightM: null,
+  };
   return good(climateOf([row], [source], { name: row.place, placeErrorSdC: weatherParameters.namedPlaceErrorC.value, notes: [] }));
 }
-
-/** How many places are averaged: three have beaten one and two. Source: [PLACE-ERROR]. */
-const AVERAGED = 3;
 
 /**
  * Climate of a yard from the three places that are nearest by distance and height; extreme sites are left out.
@@ -60,47 +65,32 @@ const AVERAGED = 3;
  */
 export function climateNear(latDeg: number, lonDeg: number, elevM?: number): Result<Climate> {
   const checked = [
-    inRange('latDeg', latDeg, { low: 0, high: 90, unit: 'deg' }),
+    checkedLatitude(latDeg),
     inRange('lonDeg', lonDeg, { low: -180, high: 180, unit: 'deg' }),
     inRange('elevM', elevM ?? 0, { low: -450, high: 6000, unit: 'm' }),
   ].find((result) => !result.ok);
   if (checked && !checked.ok) return checked;
-  const { distancePerHeightKmPerM, farKm, steepM } = weatherParameters;
-  const best = climatePlaces
-    .filter((row) => !isExtreme(row))
-    .map((row) => ({ row, km: distanceKm(latDeg, lonDeg, row.latDeg, row.lonDeg), heightM: elevM === undefined ? null : row.elevM - elevM }))
-    .map((entry) => ({ ...entry, score: entry.km + distancePerHeightKmPerM.value * Math.abs(entry.heightM ?? 0) }))
-    .sort((a, b) => a.score - b.score)
-    .slice(0, AVERAGED);
-  const notes: ClimateNote[] = [];
-  for (const { row, km, heightM } of best) {
-    if (km > farKm.value) notes.push({ code: 'far', place: row.place, distanceKm: km });
-    if (heightM !== null && Math.abs(heightM) > steepM.value) notes.push({ code: 'steep', place: row.place, heightM });
-  }
+  const best = nearest(
+    climatePlaces.filter((row) => !isExtreme(row)),
+    { latDeg, lonDeg, ...(elevM === undefined ? {} : { elevM }) },
+  );
   const from = best.map(({ row, km, heightM }) => ({
-    place: row.place, period: row.period, source: row.source, mark: row.mark, distanceKm: km, heightM,
+    place: row.place,
+    period: row.period,
+    source: row.source,
+    mark: row.mark,
+    distanceKm: km,
+    heightM,
   }));
-  const meanKm = best.reduce((sum, entry) => sum + entry.km, 0) / best.length;
   const name = best.map((entry) => entry.row.place).join(' / ');
-  return good(climateOf(best.map((entry) => entry.row), from, { name, placeErrorSdC: placeErrorC(meanKm), notes }));
-}
-
-/**
- * Published error of the winter mean of three places at this mean distance: straight lines between the middles of the
- * printed bands (50, 150 and 300 km) and on to the last figure at 500 km.
- */
-export function placeErrorC(meanKm: number): number {
-  const p = weatherParameters;
-  const points = [
-    [50, p.placeErrorTo100KmC.value], [150, p.placeErrorTo200KmC.value], [300, p.placeErrorTo400KmC.value], [500, p.placeErrorBeyondC.value],
-  ] as const;
-  if (meanKm <= points[0][0]) return points[0][1];
-  for (let k = 1; k < points.length; k++) {
-    const [x0, y0] = points[k - 1]!;
-    const [x1, y1] = points[k]!;
-    if (meanKm <= x1) return y0 + ((y1 - y0) * (meanKm - x0)) / (x1 - x0);
-  }
-  return points[points.length - 1]![1];
+  const placeErrorSdC = placeErrorC(best.reduce((sum, entry) => sum + entry.km, 0) / best.length);
+  return good(
+    climateOf(
+      best.map((entry) => entry.row),
+      from,
+      { name, placeErrorSdC, notes: best.flatMap(choiceNotes) },
+    ),
+  );
 }
 
 /** Climate from twelve monthly means the keeper enters; they are taken as right for the yard, only the scatter comes from the tables. */
@@ -167,14 +157,12 @@ function isExtreme(row: ClimatePlace): boolean {
   return row.note.startsWith('EXTREME SITE');
 }
 
-/** Great-circle distance on a sphere of 6371 km, haversine formula. */
-function distanceKm(latA: number, lonA: number, latB: number, lonB: number): number {
-  const rad = Math.PI / 180;
-  const h = Math.sin(((latB - latA) * rad) / 2) ** 2 + Math.cos(latA * rad) * Math.cos(latB * rad) * Math.sin(((lonB - lonA) * rad) / 2) ** 2;
-  return 2 * 6371 * Math.asin(Math.min(1, Math.sqrt(h)));
-}
-
 /** Small letters without accents, points, commas or doubled spaces. */
 function plain(name: string): string {
-  return name.normalize('NFD').replace(/[\u0300-\u036f.,']/g, '').replace(/[\s-]+/g, ' ').trim().toLowerCase();
+  return name
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f.,']/g, '')
+    .replace(/[\s-]+/g, ' ')
+    .trim()
+    .toLowerCase();
 }

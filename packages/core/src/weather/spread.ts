@@ -32,7 +32,8 @@ export function spreadOfClass(januaryC: number): Spread {
   const between = stationMedians(stationSpreads.map((row) => row.sdBetweenYearsC));
   const daily = stationMedians(stationSpreads.flatMap((row) => (row.sdDailyInMonthC === null ? [] : [row.sdDailyInMonthC])));
   CLASS_MONTHS.forEach((month, k) => {
-    const mix = (of: 'sdBetweenYearsC' | 'sdDailyInMonthC') => (1 - share) * classSpreads[lower]![of][k]! + share * classSpreads[upper]![of][k]!;
+    const mix = (of: 'sdBetweenYearsC' | 'sdDailyInMonthC') =>
+      (1 - share) * classSpreads[lower]![of][k]! + share * classSpreads[upper]![of][k]!;
     between[month] = mix('sdBetweenYearsC');
     daily[month] = mix('sdDailyInMonthC');
   });
@@ -51,7 +52,7 @@ export function spreadOfPlace(place: string, januaryC: number): Spread & { reado
 export function persistence(): { readonly r1: readonly number[]; readonly r5: readonly number[] } {
   const { albertaFoothills: inland, montreal: seaboard } = dailyCharacters;
   return {
-    r1: inland.r1.map((r, month) => (month<2||month==11)?.79:(r + seaboard.r1[month]!) / 2),
+    r1: inland.r1.map((r, month) => (r + seaboard.r1[month]!) / 2),
     r5: inland.r5.map((r, month) => (r + seaboard.r5[month]!) / 2),
   };
 }

@@ -23,9 +23,12 @@ export function yearlyCurve(monthly: readonly number[]): Float64Array {
   return curve;
 }
 
-/** Term 0 is 1; 1, 3, .. 11 are cosines of harmonics 1 to 6; 2, 4, .. 10 are sines of 1 to 5. */
+/**
+ * Term 0 is 1; 1, 3, .. 11 are cosines of harmonics 1 to 6; 2, 4, .. 10 are sines of 1 to 5. The angle starts in the middle
+ * of January: counted from the 1st, the last cosine would average to nothing over every month.
+ */
 function harmonic(term: number, day: number): number {
-  const angle = (2 * Math.PI * Math.ceil(term / 2) * (day + 0.5)) / YEAR_DAYS;
+  const angle = (2 * Math.PI * Math.ceil(term / 2) * (day + 0.5 - YEAR_DAYS / 24)) / YEAR_DAYS;
   return term === 0 || term % 2 === 1 ? Math.cos(angle) : Math.sin(angle);
 }
 

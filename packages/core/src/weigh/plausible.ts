@@ -22,7 +22,11 @@ export function plausibleShareRange(): { readonly low: number; readonly high: nu
  * gross       weights in question, default any hive; give the build's own range to ask about a figure out by ten
  * returns     from the lightest hive leaning the other way to the heaviest leaning this way [kg]
  */
-export function plausibleEdgeRange(edge: Edge, geometry: LeverGeometry = standardGeometry(), gross: KgRange = plausibleGrossRange()): KgRange {
+export function plausibleEdgeRange(
+  edge: Edge,
+  geometry: LeverGeometry = standardGeometry(),
+  gross: KgRange = plausibleGrossRange(),
+): KgRange {
   const { low, high } = plausibleShareRange();
   const [least, most] = edge === 'front' ? [low, high] : [high, low];
   return {

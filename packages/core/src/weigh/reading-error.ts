@@ -43,12 +43,14 @@ export function bothEdgesError(
   const { frontKg, rearKg, totalKg } = readings;
   const span = weightSpanM(geometry);
   const armRatio = Math.hypot(pullArmM(geometry, 'front'), pullArmM(geometry, 'rear')) / span;
-  const perLift = (reading: number, hookHeightM: number) => (totalKg * geometry.centreHeightM - reading * hookHeightM) / span / geometry.baseDepthM;
+  const perLift = (reading: number, hookHeightM: number) =>
+    (totalKg * geometry.centreHeightM - reading * hookHeightM) / span / geometry.baseDepthM;
   return {
     stepKg: armRatio * scale.stepKg * STEP_SD,
     scatterKg: armRatio * scale.scatterKg,
     calibrationKg: totalKg * scale.calibrationFrac,
-    liftKg: weighParameters.liftSdM.value * Math.hypot(perLift(frontKg, geometry.frontHookHeightM), perLift(rearKg, geometry.rearHookHeightM)),
+    liftKg:
+      weighParameters.liftSdM.value * Math.hypot(perLift(frontKg, geometry.frontHookHeightM), perLift(rearKg, geometry.rearHookHeightM)),
     hookKg: (weighParameters.overhangSdM.value * Math.hypot(frontKg, rearKg)) / span,
     centreHeightKg: (weighParameters.centreHeightSdM.value * 2 * tiltOf(geometry) * totalKg) / span,
     shareKg: 0,
@@ -91,7 +93,8 @@ export function readingError(
     stepKg: scale.stepKg * STEP_SD,
     scatterKg: scale.scatterKg,
     calibrationKg: readingKg * scale.calibrationFrac,
-    liftKg: (weighParameters.liftSdM.value * Math.abs(totalKg * geometry.centreHeightM - readingKg * hookHeightM)) / arm / geometry.baseDepthM,
+    liftKg:
+      (weighParameters.liftSdM.value * Math.abs(totalKg * geometry.centreHeightM - readingKg * hookHeightM)) / arm / geometry.baseDepthM,
     hookKg: (weighParameters.overhangSdM.value * readingKg) / arm,
     centreHeightKg: (weighParameters.centreHeightSdM.value * tiltOf(geometry) * totalKg) / arm,
     shareKg: (readingKg / share.ownShare) * share.sdFrac,
@@ -105,8 +108,7 @@ export function measuredShareSdFrac(
   scale: ScaleErrors,
 ): number {
   const own = Math.hypot(scale.scatterKg, scale.stepKg * STEP_SD);
-  const relative = (reading: number, edge: Edge) =>
-    Math.hypot(own / reading, weighParameters.overhangSdM.value / pullArmM(geometry, edge));
+  const relative = (reading: number, edge: Edge) => Math.hypot(own / reading, weighParameters.overhangSdM.value / pullArmM(geometry, edge));
   const s = readings.frontShareFrac;
   return s * (1 - s) * Math.hypot(relative(readings.frontKg, 'front'), relative(readings.rearKg, 'rear'));
 }

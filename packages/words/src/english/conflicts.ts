@@ -1,11 +1,22 @@
 /** What is allowed where two fields contradict each other, by the core's code. */
 const CONFLICTS: Readonly<Record<string, string>> = {
+  'no-ice-above-freezing': 'rhIceFrac at 0.01 °C and below; above it there is no ice, give rhFrac',
+  'one-humidity': 'one of rhFrac, rhIceFrac, dewPointC, vapourPa',
+  'ratio-or-water': 'sugarKg with waterKg, or ratio with basis',
+  'sugar-or-rim': 'sugarKg alone, or lengthM, widthM and depthM',
+  'volume-needs-ratio': 'volumeL only together with ratio and basis',
+  'volume-or-sugar': 'one of volumeL and sugarKg beside the ratio',
+  'rank-needs-lp': '--rank together with --lp',
   'same-colony': 'two different colonies',
   'same-place': 'two different places',
 };
 
 /** Why a figure cannot be right, by the core's code. */
 const IMPLAUSIBLE: Readonly<Record<string, string>> = {
+  'edges-not-one-hive':
+    'beside that rearKg it cannot belong to one hive; allowed: readings of which each edge bears between three and seven tenths of the weight',
+  'lift-tips-hive': 'with these sizes that tips the hive over or leaves no arm to weigh with; allowed: a lift of a few millimetres',
+  'not-whole': 'allowed: a whole number',
   'southern-hemisphere': 'allowed: 0 to 90, the northern half of the earth; winters of the southern half are not in this version',
   'january-warmer-than-july': 'allowed: twelve means with January colder than July; winters of the southern half are not in this version',
 };

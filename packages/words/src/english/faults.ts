@@ -1,10 +1,11 @@
+import type { Why } from '@winterheft/core';
 import type { Allowed, Fault, Wanted } from '../fault.ts';
 import { unitOfField } from '../fault.ts';
 import { listed, shortened } from '../text.ts';
 import { conflicts, implausible } from './conflicts.ts';
 
 const quoted = (value: string) => `"${shortened(value, 60)}"`;
-const named = (field: string) => shortened(field, 80);
+const named = (field: string) => (field === '' ? 'the line' : shortened(field, 80));
 const list = (items: readonly string[]) =>
   listed(
     items.map((item) => shortened(item, 40)),
@@ -60,6 +61,22 @@ function number(field: string, value: string, allowed: Allowed): string {
   return `${named(field)} is ${quoted(value)}; allowed: a number${range === '' ? '' : ` from ${range}`}, without quotes`;
 }
 
+/** Why a line of a journal was not read. */
+export function whyUnread(why: Why): string {
+  switch (why.kind) {
+    case 'torn':
+      return 'the last line is cut off in the middle';
+    case 'not-json':
+      return 'not JSON';
+    case 'not-a-record':
+      return faultSentence(why.error);
+    case 'newer':
+      return `written by a newer version (${why.version}; this one reads up to ${why.readUpTo})`;
+    case 'unknown-kind':
+      return `the kind "${shortened(why.name, 40)}" is not known here; it may come from a newer version`;
+  }
+}
+
 /** One line that names the field, what was given and what is allowed. */
 export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
   switch (fault.kind) {
@@ -78,7 +95,7 @@ export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
     case 'date-order':
       return `${named(fault.field)} is ${shortened(fault.value, 60)}; allowed: ${shortened(fault.notBefore, 60)} or later`;
     case 'unknown-choice':
-      return `${named(fault.field)} is ${quoted(fault.value)}; allowed: ${choice(fault.choices)}`;
+      return `${named(fault.field)} is ${quoted(fault.value)}; allowed: ${choice(fault.choices) || 'a name that winterheft weather --places lists'}`;
     case 'conflict':
       return `${list(fault.fields)} cannot stand together; allowed: ${conflicts(fault.why)}`;
     case 'implausible':
@@ -101,6 +118,8 @@ export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
       return `${shortened(fault.name, 80)} is not JSON at line ${fault.line}, column ${fault.column}, near ${quoted(fault.near)}; allowed: one JSON object`;
     case 'no-input':
       return 'nothing to read; allowed: the name of a file, or - and the input on standard input';
+    case 'not-a-journal':
+      return `${shortened(fault.name, 80)} is not a journal: none of its ${fault.lines} ${fault.lines === 1 ? 'line' : 'lines'} could be read (line ${fault.first.line}: ${whyUnread(fault.first.why)}); allowed: one record a line, as this program writes it`;
     case 'empty':
       return `${shortened(fault.name, 80)} is empty; allowed: one JSON object, or for plan a journal`;
     case 'not-text':

@@ -1,22 +1,6 @@
-import type { ChangeFault, UnreadLine, Why } from '@winterheft/core';
-import { listed, shortened } from '../text.ts';
-import { faultSentence } from './faults.ts';
-
-/** Why a line of a journal was not read. */
-export function whyUnread(why: Why): string {
-  switch (why.kind) {
-    case 'torn':
-      return 'the last line is cut off in the middle';
-    case 'not-json':
-      return 'not JSON';
-    case 'not-a-record':
-      return faultSentence(why.error.field === '' ? { ...why.error, field: 'the line' } : why.error);
-    case 'newer':
-      return `written by a newer version (${why.version}; this one reads up to ${why.readUpTo})`;
-    case 'unknown-kind':
-      return `the kind "${shortened(why.name, 40)}" is not known here; it may come from a newer version`;
-  }
-}
+import type { ChangeFault, UnreadLine } from '@winterheft/core';
+import { listed } from '../text.ts';
+import { faultSentence, whyUnread } from './faults.ts';
 
 /** One line of a journal that was kept but not read. */
 export function unreadLine(line: UnreadLine): string {

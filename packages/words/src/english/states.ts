@@ -1,18 +1,18 @@
-export const states = {
+import type { State } from '@winterheft/core';
+
+const STATES: Record<State, string> = {
   enough: 'enough',
   short: 'short',
   spare: 'spare',
   unknown: 'unknown',
-  'too-small-alone': 'too small alone',
-  'set-aside': 'set aside',
+  'too small alone': 'too small alone',
+  'set aside': 'set aside',
   ended: 'ended',
-} as const;
-
-export type State = keyof typeof states;
+};
 
 /** The state in words; *low* joins any of them. */
 export function stateWords(state: State, low = false): string {
-  return low ? `${states[state]}, low` : states[state];
+  return low ? `${STATES[state]}, low` : STATES[state];
 }
 
 /** A chance counted in twentieths, with a finer count near the ends where a twentieth would say none or all. */

@@ -1,0 +1,107 @@
+import type { ColonyOutlook, Plan } from '@winterheft/core';
+import { dayMonth, decimals, listed, type Naming, placesFor, shortened } from '@winterheft/words';
+import type { View } from '../command.ts';
+import { entry, facts, paragraph, table } from './layout.ts';
+import { provisionLines, provisionSteps } from './provision.ts';
+
+const LABEL_COLUMNS = 12;
+const SHOWN_CLASHES = 10;
+
+/** One row per colony, the steps in order, the dates, what was not read. */
+export function planTable(plan: Plan, view: View): string {
+  const w = view.words.plan;
+  const labelByColony = new Map(plan.outlooks.map((line) => [line.colony, shortened(line.label, LABEL_COLUMNS)]));
+  const naming: Naming = {
+    units: view.units,
+    colony: (id) => labelByColony.get(id) ?? shortened(id, LABEL_COLUMNS),
+    lot: (id) => shortened(id, LABEL_COLUMNS),
+  };
+  const steps = plan.provision === null ? [] : provisionSteps(plan.provision, view, naming);
+  const numbersOf = (colony: string) => steps.flatMap((step, i) => (step.colony === colony ? [i + 1] : []));
+  const rest = plan.unread.lines + plan.later + plan.clashes.length;
+  return [
+    w.title(dayMonth(plan.made.today, true), dayMonth(plan.made.from, true), dayMonth(plan.made.to, true)),
+    '',
+    colonyRows(plan, view, numbersOf),
+    ...plan.ended.map((one) => w.ended(shortened(one.label, LABEL_COLUMNS), one.how, dayMonth(one.on, true))),
+    '',
+    ...(plan.provision === null ? [] : [provisionLines(plan.provision, view, naming), '']),
+    ...(plan.tasks.length === 0
+      ? []
+      : [w.tasks, ...plan.tasks.map((task) => entry('-', view.words.taskSentence(task, naming.colony))), '']),
+    ...plan.dates.flatMap((yard) => [dateLines(yard, view), '']),
+    ...(rest === 0 ? [] : [...leftOut(plan, view), '']),
+    paragraph(w.estimates),
+    paragraph(view.words.cautions.stings),
+    paragraph(view.words.cautions.localRules),
+    paragraph(w.made(plan.made)),
+  ].join('\n');
+}
+
+function colonyRows(plan: Plan, view: View, numbersOf: (colony: string) => readonly number[]): string {
+  const { words, units } = view;
+  const w = words.plan;
+  const figure = (kg: number, sdKg: number) => decimals(units.massOf(kg), placesFor(units.massOf(sdKg)));
+  const day = (iso: string | null | undefined) => (iso === undefined ? w.notKnown : iso === null ? w.holds : dayMonth(iso));
+  const reading = (kg: number | null, sdKg: number | null) => (kg === null ? w.nothing : figure(kg, sdKg ?? 1));
+  const row = (line: ColonyOutlook): string[] => {
+    const known = line.hasKg !== null;
+    return [
+      line.label,
+      line.hasKg === null || line.hasSdKg === null
+        ? w.notKnown
+        : `${figure(line.hasKg, line.hasSdKg)} ± ${figure(line.hasSdKg, line.hasSdKg)}`,
+      decimals(units.massOf(line.needKg), 1),
+      words.stateWords(line.state, line.low),
+      line.holdFrac === null ? w.notKnown : words.chanceShort(line.holdFrac),
+      ...(['p5', 'p50', 'p95'] as const).map((share) => day(known ? (line.runOut ?? undefined)?.[share] : undefined)),
+      `${reading(line.targetFrontKg, line.targetFrontSdKg)} / ${reading(line.targetRearKg, line.targetRearSdKg)}`,
+      todo(line, numbersOf(line.colony), view),
+    ];
+  };
+  return table(
+    [
+      { head: w.label, max: LABEL_COLUMNS },
+      { head: w.has(units.massUnit), align: 'right' },
+      { head: w.needs, align: 'right' },
+      { head: w.state },
+      { head: w.hold },
+      { head: w.runOut5 },
+      { head: w.runOut50 },
+      { head: w.runOut95 },
+      { head: w.stopAt },
+      { head: w.todo, flexible: true },
+    ],
+    plan.outlooks.map(row),
+  );
+}
+
+function todo(line: ColonyOutlook, numbers: readonly number[], { words, units }: View): string {
+  const w = words.plan;
+  const steps =
+    numbers.length === 0 ? '' : numbers.length === 1 ? w.step(String(numbers[0])) : w.steps(listed(numbers.map(String), ',', 6));
+  const note = line.notes[0];
+  if (steps !== '') return steps;
+  return note === undefined ? w.nothing : words.stateNote(note, units);
+}
+
+function dateLines(yard: Plan['dates'][number], { words }: View): string {
+  const w = words.plan;
+  const day = (iso: string | null) => (iso === null ? w.nothing : dayMonth(iso));
+  const rows = Object.entries(yard.dates).map(
+    ([name, odds]) => [w.dateNames[name] ?? name, w.years(day(odds.p10), day(odds.p50), day(odds.p90))] as const,
+  );
+  return [`${w.dates} (${shortened(yard.yard, 20)}, ${yard.climate.name}): ${w.datesHead}`, facts(rows)].join('\n');
+}
+
+function leftOut(plan: Plan, { words }: View): readonly string[] {
+  const w = words.plan;
+  const why = Object.entries(plan.unread.byWhy).map(([code, count]) => `${count} ${w.unreadWhy[code] ?? code}`);
+  const clashes = plan.clashes.slice(0, SHOWN_CLASHES).map((clash) => entry('-', words.clashSentence(clash)));
+  const more = plan.clashes.length - clashes.length;
+  return [
+    ...(plan.unread.lines === 0 ? [] : [paragraph(`${w.unread(plan.unread.lines)}: ${why.join(', ')}`)]),
+    ...(plan.later === 0 ? [] : [paragraph(w.later(plan.later, dayMonth(plan.made.today, true)))]),
+    ...(plan.clashes.length === 0 ? [] : [w.clashes(plan.clashes.length), ...clashes, ...(more > 0 ? [w.more(more)] : [])]),
+  ];
+}

@@ -1,0 +1,63 @@
+import type { PlaceLine, WeatherAnswer } from '@winterheft/core';
+import { dayMonth, decimals, monthName } from '@winterheft/words';
+import type { View } from '../command.ts';
+import { facts, paragraph, table } from './layout.ts';
+
+export function weatherTable(answer: WeatherAnswer, { words, units }: View): string {
+  const w = words.weather;
+  const day = (iso: string | null) => (iso === null ? w.none : dayMonth(iso));
+  const odds = (of: WeatherAnswer['lastFrost']) => w.inYears(day(of.p5), day(of.p50), day(of.p95));
+  const spread = (tempC: number) => decimals(units.tempOf(tempC) - units.tempOf(0), 1);
+  return [
+    facts([
+      [w.place, answer.station],
+      [w.days, w.missing(answer.days, answer.missingDays)],
+      [w.lastFrost, odds(answer.lastFrost)],
+      [w.firstFrost, odds(answer.firstFrost)],
+      ...answer.sources.map(
+        (from) =>
+          [
+            w.source,
+            w.sourceLine(from.place, from.period, from.source, from.mark) +
+              (from.distanceKm === null ? '' : w.away(decimals(from.distanceKm, 0), decimals(from.heightM ?? 0, 0))),
+          ] as const,
+      ),
+    ]),
+    '',
+    table(
+      [
+        { head: w.month },
+        { head: `${w.mean}\n(${units.tempUnit})`, align: 'right' },
+        { head: `${w.between}\n(${units.tempUnit})`, align: 'right' },
+      ],
+      answer.monthlyMeanC.map((mean, i) => [monthName(i + 1), decimals(units.tempOf(mean), 1), spread(answer.monthlySdC[i] ?? 0)]),
+    ),
+    '',
+    ...answer.rejected.map(({ line, why }) => paragraph(w.rejected(line, why))),
+    ...answer.notes.map((note) => paragraph(words.climateNote(note))),
+  ].join('\n');
+}
+
+export function placesTable(places: readonly PlaceLine[], { words }: View): string {
+  const w = words.weather;
+  return table(
+    [
+      { head: w.place, max: 40 },
+      { head: w.country },
+      { head: w.latitude, align: 'right' },
+      { head: w.longitude, align: 'right' },
+      { head: w.height, align: 'right' },
+      { head: w.period },
+      { head: w.mark },
+    ],
+    places.map((row) => [
+      row.place,
+      row.country,
+      decimals(row.latDeg, 2),
+      decimals(row.lonDeg, 2),
+      decimals(row.elevM, 0),
+      row.period,
+      row.mark,
+    ]),
+  );
+}

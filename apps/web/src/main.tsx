@@ -1,0 +1,32 @@
+import '@fontsource-variable/source-sans-3/wght.css';
+import '@fontsource/b612/400.css';
+import '@fontsource/b612/700.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/controls.css';
+import './styles/shell.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app/app.tsx';
+import { Guard } from './app/guard.tsx';
+import { loadAllScreens } from './app/places.ts';
+import { openSession, report } from './app/session.ts';
+import { registerServiceWorker } from './app/update.ts';
+import { language } from './app/words.ts';
+import { applyModes } from './modes/modes.ts';
+
+document.documentElement.lang = language;
+applyModes();
+window.addEventListener('unhandledrejection', (event) => report(event.reason));
+window.addEventListener('error', (event) => report(event.error ?? event.message));
+
+await openSession();
+createRoot(document.getElementById('root') as HTMLElement).render(
+  <StrictMode>
+    <Guard>
+      <App />
+    </Guard>
+  </StrictMode>,
+);
+loadAllScreens();
+registerServiceWorker().catch(report);

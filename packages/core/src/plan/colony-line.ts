@@ -1,0 +1,113 @@
+import type { Holding } from '../holding/index.ts';
+import { isoDateOf } from '../units/dates.ts';
+import { type ColonyRun, judgeColony, sharesOf } from '../winter/index.ts';
+import { doubtOf, type Evidence, WEIGHING_OLD_DAYS } from './evidence.ts';
+import { targetsOf } from './gross.ts';
+import { type PreparedPlan, type ReadyColony, ruleStoresOf } from './prepare.ts';
+import type { ColonyOutlook, State, StateNote } from './types.ts';
+
+/** A colony is called spare from so much above its need [kg]: about what one frame gives. */
+export const SPARE_FROM_KG = 2;
+
+/** What a colony has: stores at the weighing, what came and went since, less what it has eaten since then. */
+export function holdsKg(evidence: Evidence, eatenSinceKg: number): number | null {
+  return evidence.stores === null ? null : Math.max(0, evidence.stores.storesKg + evidence.sinceKg - eatenSinceKg);
+}
+
+/**
+ * The line of one colony: fast enough for every digit of a weighing, for the curve is there already.
+ *
+ * `run` is the room for the shares of doubt, which run the model again; without it they are left at 0.
+ */
+export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding: Holding; run: ColonyRun | null }): ColonyOutlook {
+  const { evidence, prepared } = ready;
+  const { plan, holding } = of;
+  const certaintyFrac = holding.settings.certaintyFrac ?? 0.95;
+  const eaten = eatenSince(ready, plan);
+  const hasKg = holdsKg(evidence, eaten);
+  const doubt = doubtOf(evidence);
+  const { lossCurve, ...judged } = judgeColony(prepared, { kg: hasKg, doubt }, certaintyFrac);
+  const aboveNeedKg = hasKg === null ? null : hasKg - judged.needKg;
+  const low = isLow(evidence, judged.contactKg);
+  const state = stateOf(evidence, { aboveNeedKg, winterableAlone: judged.winterableAlone });
+  const grossKg = grossNow(evidence, eaten);
+  const targets = grossKg === null || hasKg === null ? null : targetsOf(Math.max(1, grossKg + judged.needKg - hasKg), { gross: evidence.gross, ways: plan.ways });
+  const rule = holding.settings.ownRule;
+  const ruleKg = rule?.grossKg === undefined ? null : ruleStoresOf(rule.grossKg, evidence);
+  const hasSdKg = hasKg === null ? null : Math.hypot(evidence.stores!.sdKg, evidence.sinceSdKg);
+  return {
+    ...prepared.usage,
+    ...judged,
+    lossCurve,
+    colony: evidence.colony.id,
+    hive: evidence.hive.id,
+    yard: evidence.hive.yard,
+    label: evidence.hive.label ?? evidence.hive.id,
+    state,
+    low: low && (state === 'enough' || state === 'spare'),
+    hasKg,
+    hasSdKg,
+    aboveNeedKg,
+    bees: evidence.bees,
+    weighedOn: evidence.weighedDay === null ? null : isoDateOf(evidence.weighedDay),
+    lookedOn: evidence.colony.cleanLook === null ? null : isoDateOf(evidence.colony.cleanLook.day),
+    targetFrontKg: targets?.front.kg ?? null,
+    targetRearKg: targets?.rear.kg ?? null,
+    targetFrontSdKg: targets?.front.sdKg ?? null,
+    targetRearSdKg: targets?.rear.sdKg ?? null,
+    stores: evidence.stores,
+    doubtShares: of.run === null ? { weather: 0, appetite: 0, bees: 0, tare: 0, scale: 0, forage: 0 } : sharesOf(prepared, doubt, of.run),
+    notes: notesOf(evidence, { plan, holding, low, contactKg: judged.contactKg, aboveNeedKg }),
+    ownRule: ruleKg === null ? null : { storesKg: ruleKg, verdict: hasKg === null ? 'unknown' : hasKg >= ruleKg ? 'enough' : 'short' },
+    members: plan.setting.members,
+    seed: plan.setting.seed,
+  };
+}
+
+/** Honey eaten between the weighing and today [kg]: days times the first day's median use, for the curve begins today. */
+function eatenSince({ evidence, prepared }: ReadyColony, plan: PreparedPlan): number {
+  const day = evidence.weighedDay ?? evidence.look?.day ?? plan.today;
+  return Math.max(0, plan.today - day) * (prepared.usage.dailyUseKg[0] ?? 0);
+}
+
+/** Gross weight today, as far as it can be told: read, or built up from parts, bees and counted stores. */
+function grossNow(evidence: Evidence, eatenKg: number): number | null {
+  if (evidence.gross !== null) return evidence.gross.kg + evidence.sinceKg - eatenKg;
+  const answer = evidence.stores;
+  return answer === null ? null : answer.tare.massKg + answer.bees.massKg + answer.storesKg;
+}
+
+/** True where the honey counted in the top box is less than the longest spell of cold wants. */
+function isLow(evidence: Evidence, contactKg: number): boolean {
+  const contact = evidence.stores?.contact;
+  return contact !== null && contact !== undefined && contact.kg < contactKg;
+}
+
+function stateOf(evidence: Evidence, of: { aboveNeedKg: number | null; winterableAlone: boolean }): State {
+  if (evidence.colony.flag !== null) return 'set aside';
+  if (of.aboveNeedKg === null) return 'unknown';
+  if (!of.winterableAlone) return 'too small alone';
+  if (of.aboveNeedKg < 0) return 'short';
+  return of.aboveNeedKg >= SPARE_FROM_KG && !evidence.stores!.weightOnly ? 'spare' : 'enough';
+}
+
+function notesOf(
+  evidence: Evidence,
+  of: { plan: PreparedPlan; holding: Holding; low: boolean; contactKg: number; aboveNeedKg: number | null },
+): StateNote[] {
+  const notes: StateNote[] = [];
+  const { stores, colony, gross, weighedDay } = evidence;
+  const lookDays = of.holding.settings.lookDays ?? 30;
+  if (colony.flag !== null) notes.push({ code: 'signs-of-disease' });
+  if (gross === null) notes.push({ code: 'not-weighed' });
+  else if (gross.basis === 'word') notes.push({ code: 'by-word', word: evidence.hive.weighings.at(-1)?.word ?? '' });
+  if (weighedDay !== null && of.plan.today - weighedDay > WEIGHING_OLD_DAYS) notes.push({ code: 'weighed-long-ago', days: of.plan.today - weighedDay });
+  const clean = colony.cleanLook;
+  if (clean === null || of.plan.today - clean.day > lookDays) notes.push({ code: 'brood-not-looked-at', lastLook: clean === null ? null : isoDateOf(clean.day) });
+  if (stores?.provisional) notes.push({ code: 'provisional', weighAgainOn: stores.provisional.weighAgainOn });
+  if (stores?.weightOnly && of.aboveNeedKg !== null && of.aboveNeedKg >= SPARE_FROM_KG) notes.push({ code: 'spare-on-weight-alone' });
+  if (of.low) notes.push({ code: 'low-in-top-box', holdsKg: stores!.contact!.kg, wantsKg: of.contactKg });
+  if (stores?.notes.includes('bees-assumed') ?? true) notes.push({ code: 'bees-assumed', bees: evidence.bees });
+  if (evidence.buildAssumed) notes.push({ code: 'build-assumed' });
+  return notes;
+}

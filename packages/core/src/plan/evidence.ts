@@ -1,0 +1,157 @@
+import type { Colony, Fact, Hive, Holding, PartCount } from '../holding/index.ts';
+import { storesPerSugarKg } from '../matter/index.ts';
+import { type CappedFrames, frameNamed, type StoresAnswer, type StoresInput, stores } from '../stores/index.ts';
+import type { Build } from '../tables/parts.ts';
+import { standardBuild } from '../tables/parts.ts';
+import { isoDateOf } from '../units/dates.ts';
+import type { StoresDoubt } from '../winter/index.ts';
+import { type Gross, grossOf, lastWeighing, type WeighingWays } from './gross.ts';
+
+/** A look is taken as what stands in the hive for so many days; combs move and bees come and go after that. */
+const LOOK_GOOD_DAYS = 30;
+/** A weighing this old is still used, and said. */
+export const WEIGHING_OLD_DAYS = 21;
+const SYRUP_WATER_DAYS = 14;
+
+/** What is known of one colony from its records. */
+export interface Evidence {
+  readonly colony: Colony;
+  readonly hive: Hive;
+  readonly build: Build;
+  readonly buildAssumed: boolean;
+  readonly gross: Gross | null;
+  readonly weighedDay: number | null;
+  readonly look: Fact<'look'> | null;
+  readonly stores: StoresAnswer | null;
+  /** What went in and out since the weighing: feed and combs [kg of stores], each with half of it as error for feed. */
+  readonly sinceKg: number;
+  readonly sinceSdKg: number;
+  readonly bees: number;
+  readonly beesSdFrac: number;
+}
+
+/** Reads one colony's records into what it holds; `stores` is null where nothing was weighed, hefted or counted. */
+export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; ways: WeighingWays; today: number }): Evidence {
+  const { hive, holding, ways, today } = of;
+  const weighing = lastWeighing(hive);
+  const parts = weighing?.parts ?? hive.builds.at(-1)?.parts ?? null;
+  const build = ownWeights(parts ?? standardBuild(['deep', 'deep'], 10), holding);
+  const gross = weighing === null ? null : grossOf(weighing, ways);
+  const look = colony.looks.filter((one) => today - one.day <= LOOK_GOOD_DAYS).at(-1) ?? null;
+  const counted = look?.capped === undefined || movedSince(colony, look.day) ? null : look;
+  const bees = colony.looks.filter((one) => one.bees !== undefined).at(-1) ?? null;
+  const weighedDay = gross === null ? null : weighing!.day;
+  const input = storesInput({ colony, build, gross, day: weighedDay ?? counted?.day ?? today, counted, bees, holding, parts });
+  const known = gross !== null || counted !== null;
+  const answer = known ? stores(input) : null;
+  const since = changesSince(colony, weighedDay ?? counted?.day ?? today);
+  const read = stores({ ...input, ...(known ? {} : { grossKg: 60, grossSdKg: 10 }) });
+  const count = answer?.ok ? answer.value.bees : read.ok ? read.value.bees : null;
+  return {
+    colony,
+    hive,
+    build,
+    buildAssumed: parts === null,
+    gross,
+    weighedDay,
+    look,
+    stores: answer?.ok ? answer.value : null,
+    sinceKg: since.kg,
+    sinceSdKg: since.sdKg,
+    bees: count?.count ?? 0,
+    beesSdFrac: count === null || count.count === 0 ? 0.3 : Math.min(0.6, count.sdKg / count.massKg),
+  };
+}
+
+/** The keeper's own part weights in the lines of a build; a single part weighed beats the table. */
+function ownWeights(parts: readonly PartCount[], holding: Holding): Build {
+  return parts.map(({ part, count }) => {
+    const own = holding.partWeights.filter((w) => w.parts.length === 1 && w.parts[0]!.part === part).at(-1);
+    return own === undefined ? { part, count } : { part, count, massKg: own.massKg / own.parts[0]!.count };
+  });
+}
+
+function sameParts(a: readonly PartCount[], b: readonly PartCount[]): boolean {
+  const text = (parts: readonly PartCount[]) => parts.map(({ part, count }) => `${count} ${part}`).sort().join('+');
+  return text(a) === text(b);
+}
+
+function movedSince(colony: Colony, day: number): boolean {
+  return colony.moves.some((move) => move.day > day);
+}
+
+function storesInput(of: {
+  colony: Colony;
+  build: Build;
+  gross: Gross | null;
+  day: number;
+  counted: Fact<'look'> | null;
+  bees: Fact<'look'> | null;
+  holding: Holding;
+  parts: readonly PartCount[] | null;
+}): StoresInput {
+  const { colony, build, gross, day, counted, bees, holding, parts } = of;
+  const empty = parts === null ? undefined : holding.partWeights.filter((w) => w.parts.length > 1 && sameParts(w.parts, parts)).at(-1);
+  const capped: CappedFrames[] = (counted?.capped ?? []).map(({ frame, count, where }) => ({ frame, count, where }));
+  for (const { frame, count } of counted?.partFull ?? []) capped.push({ frame, count, where: 'top', fullFrac: 0.5 });
+  const syrup = colony.feeds.filter((feed) => feed.what === 'syrup' && feed.day <= day && day - feed.day <= SYRUP_WATER_DAYS && takenSugarKg(feed) > 0);
+  return {
+    build,
+    date: isoDateOf(day),
+    ...(gross === null ? {} : { grossKg: gross.kg, grossSdKg: Math.hypot(gross.sharedSdKg, gross.ownSdKg) }),
+    ...(empty === undefined ? {} : { emptyHive: { massKg: empty.massKg } }),
+    ...(bees?.bees === undefined ? {} : { framesOfBees: bees.bees.count, counting: bees.bees.counting }),
+    ...(counted === null ? {} : { cappedFrames: capped }),
+    ...(counted?.pollenFrames === undefined ? {} : { pollenFrames: counted.pollenFrames }),
+    ...(syrup.length === 0 ? {} : { syrupGiven: syrup.map((feed) => ({ date: isoDateOf(feed.day), sugarKg: takenSugarKg(feed) })) }),
+  };
+}
+
+/** Sugar of a feed that went into the hive [kg]; 0 for one that was left or refused. */
+export function takenSugarKg(feed: Fact<'feed'>): number {
+  if (feed.event === 'left' || feed.event === 'refused' || feed.event === 'feeder-on') return 0;
+  if (feed.sugarKg !== undefined) return feed.sugarKg;
+  return 0;
+}
+
+/** Stores that came and went after a day: syrup and candy taken, combs swapped. */
+function changesSince(colony: Colony, day: number): { kg: number; sdKg: number } {
+  let kg = 0;
+  let variance = 0;
+  for (const feed of colony.feeds) {
+    if (feed.day <= day) continue;
+    const perKg = storesPerSugarKg(2 / 3);
+    const sugarKg = takenSugarKg(feed);
+    kg += sugarKg * perKg.low;
+    variance += (sugarKg * (perKg.high - perKg.low) * 0.25) ** 2;
+  }
+  for (const move of colony.moves) {
+    if (move.day <= day) continue;
+    const part = frameNamed(move.frame);
+    if (part === undefined) continue;
+    const netKg = move.count * Math.max(0, (move.massKg ?? part.massKg + part.cappedNetKg) - part.massKg);
+    kg += move.direction === 'into' ? netKg : -netKg;
+    variance += (0.15 * netKg) ** 2;
+  }
+  return { kg, sdKg: Math.sqrt(variance) };
+}
+
+/** The doubt about what a colony holds, by whose error it is; tare and scale are shared with other hives. */
+export function doubtOf(evidence: Evidence): StoresDoubt {
+  const { stores: answer, gross } = evidence;
+  if (answer === null) {
+    return { tare: { key: 'none', sdKg: 0 }, scale: { key: 'none', sdKg: 0 }, own: { key: evidence.colony.id, sdKg: 0 }, beeKg: 0 };
+  }
+  const parts = answer.errorParts;
+  const totalVar = answer.sdKg ** 2;
+  // The shared part of the scale's error in the proportion in which it entered the weighing.
+  const weighingVar = gross === null ? 0 : gross.sharedSdKg ** 2 + gross.ownSdKg ** 2;
+  const sharedFrac = weighingVar === 0 ? 0 : (gross!.sharedSdKg ** 2 / weighingVar) * parts.scaleKg ** 2;
+  const ownVar = Math.max(0, totalVar - parts.tareKg ** 2 - sharedFrac - parts.beesKg ** 2) + evidence.sinceSdKg ** 2;
+  return {
+    tare: { key: answer.tare.buildKey, sdKg: parts.tareKg },
+    scale: { key: gross?.scale ?? 'none', sdKg: Math.sqrt(sharedFrac) },
+    own: { key: evidence.colony.id, sdKg: Math.sqrt(ownVar) },
+    beeKg: answer.bees.count === 0 || answer.bees.sdKg === 0 ? 0 : parts.beesKg / (answer.bees.count * evidence.beesSdFrac),
+  };
+}

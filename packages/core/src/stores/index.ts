@@ -1,0 +1,16 @@
+export { cappedNetKg, frameNamed } from './counted.ts';
+export { STORES_RANGES } from './read-input.ts';
+export { stores } from './stores.ts';
+export { buildKey, partMass } from './tare.ts';
+export type {
+  CappedFrames,
+  Counting,
+  ErrorParts,
+  Measurement,
+  OnHive,
+  StoresAnswer,
+  StoresInput,
+  StoresNote,
+  SyrupGiven,
+  Worth,
+} from './types.ts';

@@ -1,0 +1,36 @@
+export { weighParameters } from '../tables/parameters-weigh.gen.ts';
+export { type FrontShare, learnFrontShare } from './front-share.ts';
+export {
+  EDGE_READING_KG,
+  FRONT_SHARE_SD,
+  GEOMETRY_RANGES,
+  type HeftAnswer,
+  type HeftInput,
+  heft,
+  READING_SCATTER_KG,
+  SCALE_CALIBRATION,
+  SCALE_STEP_KG,
+  standardShareSdFrac,
+} from './heft.ts';
+export {
+  type BothEdges,
+  type Edge,
+  edgeReadingKg,
+  fromBothEdges,
+  fromOneEdgeKg,
+  type LeverGeometry,
+  readingOfShareKg,
+  standardGeometry,
+} from './lever.ts';
+export { type KgRange, plausibleEdgeRange, plausibleGrossRange, plausibleShareRange, tenfoldCandidatesKg } from './plausible.ts';
+export {
+  bothEdgesError,
+  type ErrorParts,
+  measuredShareSdFrac,
+  oneEdgeError,
+  readingError,
+  type ScaleErrors,
+  sdOf,
+  standardScale,
+} from './reading-error.ts';
+export { HEFT_WORDS, type HeftWord, type WordWeight, wordWeight } from './words.ts';

@@ -1,0 +1,1 @@
+export { type LoadOptions, loadHighs } from './highs.ts';

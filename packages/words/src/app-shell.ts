@@ -1,0 +1,68 @@
+const many = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : more}`;
+
+/** The frame round every screen: places, header, lines above the page, what is said when something breaks. */
+export const shell = {
+  product: 'Winterheft',
+  /** Names of the places. In the bottom bar about nine letters fit. */
+  places: {
+    round: 'Round',
+    outlook: 'Outlook',
+    colony: 'Colony',
+    provision: 'Provision',
+    sheet: 'Sheet',
+    yard: 'Yard',
+    keep: 'Keep',
+    settings: 'Settings',
+    begin: 'New yard',
+    places: 'All places',
+  },
+  /** What each place is for, in the list of all places. */
+  placeUses: {
+    round: 'weigh hive after hive',
+    outlook: 'which run out, and when',
+    colony: 'one colony and why',
+    provision: 'who gives what to whom, in walking order',
+    sheet: 'the round on paper',
+    yard: 'hives, place and build',
+    keep: 'copy the journal to a file, or take one in',
+    settings: 'light, gloves, units, sound',
+    begin: 'set up another yard',
+    places: '',
+  },
+  navigation: 'Places',
+  allPlaces: 'All places',
+  skip: 'To the content',
+  allCopied: 'all copied',
+  nothingYet: 'nothing yet',
+  notCopied: (n: number) => `${n} not copied`,
+  notCopiedLong: (n: number) => `${many(n, 'record is', 'records are')} only on this device. Open Keep to copy.`,
+  allCopiedLong: 'Every record has been copied. Open Keep.',
+  demo: 'demo',
+  demoLine: 'This is the demo holding: invented, and apart from your own journal.',
+  demoLeave: 'Leave the demo',
+  opening: 'Opening the journal.',
+  screenLoading: 'Opening.',
+  noSuchPlace: 'There is no such place.',
+  toStart: 'To the beginning',
+  updateReady: 'A new version is ready. The journal stays as it is.',
+  updateTake: 'Use it now',
+  updateElsewhere: 'Another window has taken the new version. Load this one again when you are done; what you typed stays.',
+  updateReload: 'Load again',
+  later: 'Later',
+  remind: (n: number) => `${many(n, 'record exists', 'records exist')} only on this device. A file takes one tap.`,
+  remindGo: 'Copy now',
+  clockBehind: (last: string) =>
+    `This device's clock is behind: the last record is of ${last}. New ones still come after it; set the clock before you weigh.`,
+  full: 'The storage of this device is full. What you enter stays in memory until this window closes: save it as a file.',
+  refused:
+    'The browser does not keep anything here (a private window does that). What you enter is lost when this window closes: save it as a file.',
+  newerVersion: 'A newer version of Winterheft has opened this journal. Load this window again.',
+  saveFile: 'Save the file',
+  tryAgain: 'Try again',
+  worseTitle: 'This screen broke.',
+  worseText:
+    'What was recorded and what was typed is kept on this device. Load again to go on where you were, or save the journal as a file first.',
+  worseDetail: 'What the program says',
+  badNews: (says: string) => `Something went wrong and was not hidden: ${says}`,
+  close: 'Close',
+};
