@@ -10,6 +10,12 @@ export const cache = join(root, '.cache');
 export async function importTs(entry) {
   mkdirSync(cache, { recursive: true });
   const file = join(cache, `${entry.replace(/[^a-z0-9]+/gi, '-')}.mjs`);
-  await build({ input: join(root, entry), platform: 'node', external: ['highs'], logLevel: 'silent', output: { file, format: 'esm', codeSplitting: false } });
+  await build({
+    input: join(root, entry),
+    platform: 'node',
+    external: ['highs'],
+    logLevel: 'silent',
+    output: { file, format: 'esm', codeSplitting: false },
+  });
   return import(`${pathToFileURL(file).href}?${Date.now()}`);
 }

@@ -30,7 +30,10 @@ export async function benchKernel({ repeats = 15 } = {}) {
   const fromDay = 20711;
   const tempC = core.drawWeather(climate.value, { seed: 1, entity: 'bench', fromDay, toDay: fromDay + DAYS - 1, members: MEMBERS });
   const flightIndex = new Int32Array(MEMBERS).fill(205);
-  const season = core.prepareSeason({ fromDay, days: DAYS, members: MEMBERS, tempC, flightIndex, forageIndex: new Int32Array(MEMBERS).fill(250) }, p);
+  const season = core.prepareSeason(
+    { fromDay, days: DAYS, members: MEMBERS, tempC, flightIndex, forageIndex: new Int32Array(MEMBERS).fill(250) },
+    p,
+  );
   const draws = core.drawColony({ seed: 1, colony: 'bench', members: MEMBERS, fromDay, bees: 16000, beesSdFrac: 0.15, pins: {} });
   const run = { useKg: new Float64Array(MEMBERS * DAYS), beesAtEnd: new Float64Array(MEMBERS) };
   const times = [];
@@ -47,16 +50,48 @@ export async function benchKernel({ repeats = 15 } = {}) {
   const bend2 = p.sizeBendKg ** 2;
   const lead = core.clusterWPerKgK(1, p) / Math.sqrt(Math.sqrt(Math.sqrt(1 + bend2)));
   const head = [
-    MEMBERS, DAYS, ramp.length, HIVE_W_PER_K, p.beeMassKg, bend2, p.looseTempC, p.clusterTempC - p.looseTempC, p.looseWidthK ** 2, p.basalWidthWPerKg,
-    86400 / p.honeyJPerKg, 1 / p.broodNestCells, lead, 1 / p.turnoverDays, p.broodHeatFrac, p.broodEmergeFrac, p.broodFoodKg, 1 / p.beesPerEgg,
+    MEMBERS,
+    DAYS,
+    ramp.length,
+    HIVE_W_PER_K,
+    p.beeMassKg,
+    bend2,
+    p.looseTempC,
+    p.clusterTempC - p.looseTempC,
+    p.looseWidthK ** 2,
+    p.basalWidthWPerKg,
+    86400 / p.honeyJPerKg,
+    1 / p.broodNestCells,
+    lead,
+    1 / p.turnoverDays,
+    p.broodHeatFrac,
+    p.broodEmergeFrac,
+    p.broodFoodKg,
+    1 / p.beesPerEgg,
   ];
-  const columns = [Float64Array.from(head), tempC, season.basalWPerKg, season.warmWPerKg, draws.bees, draws.winterDeath, draws.springDeath, draws.broodStart, draws.broodScale, Float64Array.from(flightIndex), new Float64Array(MEMBERS), ramp];
+  const columns = [
+    Float64Array.from(head),
+    tempC,
+    season.basalWPerKg,
+    season.warmWPerKg,
+    draws.bees,
+    draws.winterDeath,
+    draws.springDeath,
+    draws.broodStart,
+    draws.broodScale,
+    Float64Array.from(flightIndex),
+    new Float64Array(MEMBERS),
+    ramp,
+  ];
   const input = join(cache, 'kernel.bin');
   writeFileSync(input, Buffer.concat(columns.map((c) => Buffer.from(c.buffer, c.byteOffset, c.byteLength))));
   const programs = compiled();
   if (programs.length === 0) return [{ name: 'ensemble kernel against C', text: 'left out: no C compiler here' }];
   const results = programs.map(({ flags, file }) => {
-    const [seconds, sum] = execFileSync(file, [input, String(repeats)], { encoding: 'utf8' }).trim().split(' ').map(Number);
+    const [seconds, sum] = execFileSync(file, [input, String(repeats)], { encoding: 'utf8' })
+      .trim()
+      .split(' ')
+      .map(Number);
     return { flags, seconds, sum };
   });
   const best = results.reduce((a, b) => (a.seconds <= b.seconds ? a : b));

@@ -4,7 +4,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { importTs, root } from '../bench/bundle.mjs';
 
-const { keyOf, uniformAt, normalAt, uuidv7, stampOnWrite, newStampClock, writeJournal, readJournal } = await importTs('scripts/demo-entry.ts');
+const { keyOf, uniformAt, normalAt, uuidv7, stampOnWrite, newStampClock, writeJournal, readJournal } =
+  await importTs('scripts/demo-entry.ts');
 
 const KG_PER_LB = 0.45359237;
 const SEED = 20260918;
@@ -14,14 +15,39 @@ const KEEPER = 'Ines';
 
 /** Label, yard, weight of stores [lb], frames of bees, boxes, share on the front edge, and what is special. */
 const HIVES = [
-  ['A1', MILL, 84, 9], ['A2', MILL, 92, 10], ['A3', MILL, 118, 11], ['A4', MILL, 79, 8], ['A5', MILL, 66, 8, 'signs'], ['A6', MILL, 61, 9],
-  ['A7', MILL, 121, 11, 'never-looked'], ['A8', MILL, 88, 8], ['B1', MILL, 90, 9], ['B2', MILL, 83, 7], ['B3', MILL, 112, 10], ['B4', MILL, 52, 8],
-  ['B5', MILL, 86, 8], ['B6', MILL, 71, 7], ['B7', MILL, 57, 9], ['B8', MILL, 94, 10],
-  ['C1', RIDGE, 88, 9], ['C2', RIDGE, 59, 7], ['C3', RIDGE, 0, 8, 'unweighed'], ['C4', RIDGE, 109, 10, 'never-looked'], ['C5', RIDGE, 85, 8],
-  ['C6', RIDGE, 38, 3, 'small'], ['C7', RIDGE, 81, 8], ['C8', RIDGE, 68, 9], ['C9', RIDGE, 96, 9, 'never-looked'], ['C10', RIDGE, 90, 8, 'front-only'],
+  ['A1', MILL, 72, 9],
+  ['A2', MILL, 78, 10],
+  ['A3', MILL, 108, 11],
+  ['A4', MILL, 69, 8],
+  ['A5', MILL, 60, 8, 'signs'],
+  ['A6', MILL, 48, 9],
+  ['A7', MILL, 112, 11, 'never-looked'],
+  ['A8', MILL, 72, 8],
+  ['B1', MILL, 75, 9],
+  ['B2', MILL, 69, 7],
+  ['B3', MILL, 99, 10],
+  ['B4', MILL, 41, 8],
+  ['B5', MILL, 71, 8],
+  ['B6', MILL, 58, 7],
+  ['B7', MILL, 45, 9],
+  ['B8', MILL, 81, 10],
+  ['C1', RIDGE, 76, 9],
+  ['C2', RIDGE, 50, 7],
+  ['C3', RIDGE, 0, 8, 'unweighed'],
+  ['C4', RIDGE, 104, 10, 'never-looked'],
+  ['C5', RIDGE, 70, 8],
+  ['C6', RIDGE, 38, 3, 'small'],
+  ['C7', RIDGE, 63, 8],
+  ['C8', RIDGE, 52, 9],
+  ['C9', RIDGE, 84, 9, 'never-looked'],
+  ['C10', RIDGE, 78, 8, 'front-only'],
 ];
 const BUILD = [
-  { part: 'solid-floor', count: 1 }, { part: 'deep-10-wood', count: 2 }, { part: 'deep-frame-drawn', count: 20 }, { part: 'inner-cover', count: 1 }, { part: 'telescoping-cover', count: 1 },
+  { part: 'solid-floor', count: 1 },
+  { part: 'deep-10-wood', count: 2 },
+  { part: 'deep-frame-drawn', count: 20 },
+  { part: 'inner-cover', count: 1 },
+  { part: 'telescoping-cover', count: 1 },
 ];
 /** What an empty hive of it weighed on the keeper's scale [kg], invented near the table's sum. */
 const EMPTY_KG = 27.6;
@@ -42,15 +68,22 @@ function put(yard, kind, date, body, time = '14:00') {
   records.push({ id: uuidv7(wall, random), yard, kind, at: { date, time, zone: '-05:00' }, by: KEEPER, seen: next.stamp, body });
   written++;
 }
-const half = (kg) => Math.round(kg / KG_PER_LB * 2) / 2 * KG_PER_LB;
+/** To the half pound of the keeper's scale [kg], as the journal keeps it: in grams. */
+const half = (kg) => Math.round((Math.round((kg / KG_PER_LB) * 2) / 2) * KG_PER_LB * 1000) / 1000;
 const noise = (i, k, sd) => sd * normalAt(key, 1000 + i, k);
 
 put(MILL, 'yard', '2026-05-02', { name: 'Mill yard', latDeg: 53.9, lonDeg: -101.2, elevM: 265, exchangeWith: [] });
 put(RIDGE, 'yard', '2026-05-02', { name: 'Ridge yard', latDeg: 53.7, lonDeg: -101.4, elevM: 280, exchangeWith: [] });
 for (const [settingKey, value] of [
-  ['units', 'ca'], ['certaintyFrac', 0.95], ['sugarKg', 100], ['feeders', [{ type: 'top-feeder', count: 8, litres: 8 }]], ['crossYards', false], ['lookDays', 30],
-  ['ownRule', { grossKg: 120 * KG_PER_LB, colonies: 70, starved: 6, winters: 4 }],
-]) put('*', 'setting', '2026-05-02', { key: settingKey, value });
+  ['units', 'ca'],
+  ['certaintyFrac', 0.95],
+  ['sugarKg', 100],
+  ['feeders', [{ type: 'top-feeder', count: 8, litres: 8 }]],
+  ['crossYards', false],
+  ['lookDays', 30],
+  ['ownRule', { grossKg: 54.4, colonies: 70, starved: 6, winters: 4 }],
+])
+  put('*', 'setting', '2026-05-02', { key: settingKey, value });
 put(MILL, 'part-weighed', '2026-05-03', { parts: BUILD, massKg: EMPTY_KG });
 HIVES.forEach(([label, yard], i) => {
   const id = label.toLowerCase();
@@ -58,7 +91,12 @@ HIVES.forEach(([label, yard], i) => {
   put(yard, 'hive', '2026-05-03', { hive: `hive-${id}`, label, stand: `stand-${id}` });
   put(yard, 'build', '2026-05-03', { hive: `hive-${id}`, parts: BUILD });
   const late = label === 'C6' || label === 'B2';
-  put(yard, 'colony-begun', late ? '2026-06-20' : '2026-05-04', { colony: `colony-${id}`, hive: `hive-${id}`, how: late ? 'split' : 'unknown', ...(late ? { parents: [`colony-${label === 'C6' ? 'c5' : 'b1'}`] } : {}) });
+  put(yard, 'colony-begun', late ? '2026-06-20' : '2026-05-04', {
+    colony: `colony-${id}`,
+    hive: `hive-${id}`,
+    how: late ? 'split' : 'unknown',
+    ...(late ? { parents: [`colony-${label === 'C6' ? 'c5' : 'b1'}`] } : {}),
+  });
   if (!late) put(yard, 'queen', '2026-05-16', { colony: `colony-${id}`, state: 'laying', bornYear: i % 3 === 0 ? 2026 : 2025 });
   if (late) put(yard, 'queen', '2026-07-05', { colony: `colony-${id}`, state: 'laying', bornYear: 2026 });
 });
@@ -73,20 +111,54 @@ for (const label of ['A3', 'A8', 'B3', 'C1', 'C4']) {
 }
 put(MILL, 'look', '2026-07-18', { colony: 'colony-a2', brood: 'clean' });
 put(MILL, 'look', '2026-07-18', { colony: 'colony-b8', brood: 'clean' });
-put(MILL, 'bank-lot', '2026-07-20', { lot: 'lot-clover', frame: 'deep', count: 10, massKg: 3.45, from: 'colony-a2', crop: 'clover', looked: '2026-07-18', strips: false });
-put(MILL, 'bank-lot', '2026-08-08', { lot: 'lot-alfalfa', frame: 'deep', count: 6, massKg: 3.2, from: 'colony-b8', crop: 'alfalfa', looked: '2026-07-18', strips: false });
+put(MILL, 'bank-lot', '2026-07-20', {
+  lot: 'clover',
+  frame: 'deep',
+  count: 6,
+  massKg: 3.45,
+  from: 'colony-a2',
+  crop: 'clover',
+  looked: '2026-07-18',
+  strips: false,
+});
+put(MILL, 'bank-lot', '2026-08-08', {
+  lot: 'alfalfa',
+  frame: 'deep',
+  count: 4,
+  massKg: 3.2,
+  from: 'colony-b8',
+  crop: 'alfalfa',
+  looked: '2026-07-18',
+  strips: false,
+});
 put(MILL, 'kit-count', '2026-08-20', { item: 'deep-frame-drawn', count: 12, unit: 'frames' });
-for (const [label, mites] of [['A1', 2], ['A6', 5], ['B4', 1], ['B7', 4]]) {
+for (const [label, mites] of [
+  ['A1', 2],
+  ['A6', 5],
+  ['B4', 1],
+  ['B7', 4],
+]) {
   put(MILL, 'wash', '2026-08-06', { colony: `colony-${label.toLowerCase()}`, bees: 300, mites, method: 'alcohol' });
 }
-for (const [label, mites] of [['C2', 3], ['C8', 6]]) put(RIDGE, 'wash', '2026-08-07', { colony: `colony-${label.toLowerCase()}`, bees: 300, mites, method: 'alcohol' });
+for (const [label, mites] of [
+  ['C2', 3],
+  ['C8', 6],
+])
+  put(RIDGE, 'wash', '2026-08-07', { colony: `colony-${label.toLowerCase()}`, bees: 300, mites, method: 'alcohol' });
 HIVES.forEach(([label, yard]) => {
-  put(yard, 'treatment-in', '2026-08-12', { colony: `colony-${label.toLowerCase()}`, active: 'formic-acid', product: 'strips, label in the shed', lot: 'invented 11' });
+  put(yard, 'treatment-in', '2026-08-12', {
+    colony: `colony-${label.toLowerCase()}`,
+    active: 'formic-acid',
+    product: 'strips, label in the shed',
+    lot: 'invented 11',
+  });
   put(yard, 'treatment-out', '2026-08-26', { colony: `colony-${label.toLowerCase()}`, active: 'formic-acid' });
 });
 put(MILL, 'feed', '2026-08-28', { colony: 'colony-b2', what: 'syrup', event: 'taken', sugarKg: 4, ratio: '2:1', basis: 'mass' });
-put(RIDGE, 'colony-begun', '2026-06-24', { colony: 'colony-late', hive: 'hive-c6', how: 'swarm' });
-put(RIDGE, 'colony-ended', '2026-06-28', { colony: 'colony-late', how: 'died' });
+put(RIDGE, 'hive', '2026-06-24', { hive: 'hive-c11', label: 'C11' });
+put(RIDGE, 'build', '2026-06-24', { hive: 'hive-c11', parts: BUILD });
+put(RIDGE, 'colony-begun', '2026-06-24', { colony: 'colony-c11', hive: 'hive-c11', how: 'swarm' });
+put(RIDGE, 'colony-ended', '2026-08-30', { colony: 'colony-c11', how: 'died' });
 
 HIVES.forEach(([label, yard, storesLb, frames, special], i) => {
   const id = label.toLowerCase();
@@ -100,7 +172,14 @@ HIVES.forEach(([label, yard, storesLb, frames, special], i) => {
     put(yard, 'look', yard === MILL ? '2026-09-12' : '2026-09-13', {
       colony,
       bees: counted,
-      ...(special === 'unweighed' || i % 4 === 3 ? {} : { capped: [{ frame: 'deep', count: top, where: 'top' }, ...(capped > top ? [{ frame: 'deep', count: capped - top, where: 'below' }] : [])] }),
+      ...(special === 'unweighed' || i % 4 === 3
+        ? {}
+        : {
+            capped: [
+              { frame: 'deep', count: top, where: 'top' },
+              ...(capped > top ? [{ frame: 'deep', count: capped - top, where: 'below' }] : []),
+            ],
+          }),
       emptyCombs: [{ frame: 'deep', count: Math.max(2, 20 - capped - frames) }],
       brood,
     });
@@ -110,12 +189,26 @@ HIVES.forEach(([label, yard, storesLb, frames, special], i) => {
   const share = 0.485 + noise(i, 1, 0.02);
   const front = half(grossKg * share * 0.985);
   const rear = half(grossKg * (1 - share) * 0.985);
-  put(yard, 'weighing', day, { hive: `hive-${id}`, frontKg: front, ...(special === 'front-only' ? {} : { rearKg: rear }), scale: 'hand-scale', stepKg: 0.5 * KG_PER_LB, liftM: 0.006 }, `${String(9 + Math.floor(i / 4)).padStart(2, '0')}:${String((i % 4) * 14 + 5).padStart(2, '0')}`);
+  put(
+    yard,
+    'weighing',
+    day,
+    {
+      hive: `hive-${id}`,
+      frontKg: front,
+      ...(special === 'front-only' ? {} : { rearKg: rear }),
+      scale: 'hand-scale',
+      stepKg: 0.227,
+      liftM: 0.006,
+    },
+    `${String(9 + Math.floor(i / 4)).padStart(2, '0')}:${String((i % 4) * 14 + 5).padStart(2, '0')}`,
+  );
 });
 
 const text = writeJournal({ records, unread: [] });
 const back = readJournal(text);
-if (back.unread.length > 0) throw new Error(`make-demo: line ${back.unread[0].line} cannot be read back: ${JSON.stringify(back.unread[0].why)}`);
+if (back.unread.length > 0)
+  throw new Error(`make-demo: line ${back.unread[0].line} cannot be read back: ${JSON.stringify(back.unread[0].why)}`);
 const file = join(root, 'demo/journal.jsonl');
 if (process.argv.includes('--check')) {
   if (readFileSync(file, 'utf8') !== text) {

@@ -7,6 +7,7 @@ import * as outlookContract from './contracts/outlook.ts';
 import * as syrupContract from './contracts/syrup.ts';
 import * as washContract from './contracts/wash.ts';
 import { objectCommand } from './object-command.ts';
+import { planCommand } from './plan-command.ts';
 import { outlookTable } from './print/outlook.ts';
 import { airTable, candyTable, heftTable, syrupTable, washTable } from './print/small-answers.ts';
 import { weatherCommand } from './weather-command.ts';
@@ -27,6 +28,7 @@ export const commands: readonly Command[] = [
     answer: outlook,
     table: outlookTable,
   }),
+  planCommand,
   weatherCommand,
   objectCommand({
     name: 'syrup',

@@ -2,6 +2,10 @@ import jstat from 'jstat';
 import { describe, expect, test } from 'vitest';
 import { keyOf, normalAt, normalQuantile, uniformAt } from '../src/chance/index.ts';
 
+/** jstat's own typing in this repository names only what the product uses. */
+const inverseNormal = (p: number) =>
+  (jstat as unknown as { normal: { inv(p: number, mean: number, sd: number): number } }).normal.inv(p, 0, 1);
+
 describe('standard normal quantile', () => {
   test('z(0.975) is 1.9599639845 (NIST/SEMATECH e-Handbook 1.3.6.7.1, all printed digits of the common value)', () => {
     expect(Math.abs(normalQuantile(0.975) - 1.9599639845)).toBeLessThan(5e-11);
@@ -11,7 +15,7 @@ describe('standard normal quantile', () => {
     let compared = 0;
     for (let k = 1; k < 1000; k++) {
       // jstat's inverse error function is good to about 1e-9 in the middle
-      expect(Math.abs(normalQuantile(k / 1000) - jstat.normal.inv(k / 1000, 0, 1))).toBeLessThan(1e-7);
+      expect(Math.abs(normalQuantile(k / 1000) - inverseNormal(k / 1000))).toBeLessThan(1e-7);
       compared++;
     }
     expect(compared).toBe(999);

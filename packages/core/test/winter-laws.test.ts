@@ -72,7 +72,14 @@ function season(members: number, tempAt: (member: number, day: number) => number
   const tempC = new Float64Array(members * days);
   for (let i = 0; i < members; i++) for (let d = 0; d < days; d++) tempC[i * days + d] = tempAt(i, d);
   return prepareSeason(
-    { fromDay: 20712, days, members, tempC, flightIndex: new Int32Array(members).fill(190), forageIndex: new Int32Array(members).fill(forage) },
+    {
+      fromDay: 20712,
+      days,
+      members,
+      tempC,
+      flightIndex: new Int32Array(members).fill(190),
+      forageIndex: new Int32Array(members).fill(forage),
+    },
     values,
   );
 }
@@ -145,7 +152,8 @@ describe('need and the chance to hold', () => {
     const { broodlessKg, broodKg, reserveKg, doubtKg } = verdict.needParts;
     expect(Math.abs(broodlessKg + broodKg + reserveKg + doubtKg - verdict.needKg)).toBeLessThan(1e-9);
     expect(verdict.lossCurve[0]).toEqual({ shortKg: 0, lossFrac: 0 });
-    for (let k = 1; k < verdict.lossCurve.length; k++) expect(verdict.lossCurve[k]!.lossFrac).toBeGreaterThanOrEqual(verdict.lossCurve[k - 1]!.lossFrac);
+    for (let k = 1; k < verdict.lossCurve.length; k++)
+      expect(verdict.lossCurve[k]!.lossFrac).toBeGreaterThanOrEqual(verdict.lossCurve[k - 1]!.lossFrac);
   });
 
   test('unknown stores have a need but no chance and no date', () => {

@@ -18,13 +18,16 @@ export const begin = {
   useCoordinates: 'Use these',
   southern: 'This version knows northern winters only.',
   winterTitle: 'The winter these bees must cross',
-  daysBelow: (n: number) => `${n} days below 0 °C`,
-  daysBelowF: (n: number) => `${n} days below 32 °F`,
-  coldest: (temp: string) => `one day in twenty colder: ${temp}`,
-  winterNote: (places: string, period: string, error: string) =>
-    `Daily mean of an average year, from ${places}, ${period}; your place may differ by ± ${error}. The outer edge: one day in twenty is colder.`,
-  winterPicture: (low: string, day: string, days: number) =>
-    `Course of the daily mean through an average winter: lowest ${low} about ${day}, ${days} days below freezing.`,
+  lastFeeding: 'last feeding day',
+  firstForage: 'first forage',
+  daysBetween: (n: number) => `${n} days between`,
+  oneInTwenty: (temp: string) => `one day in twenty below ${temp}`,
+  winterNote: (from: string, error: string, dates: string) =>
+    `Daily mean of an average year from ${from}; your place may differ by ± ${error}. Outer edge: one day in twenty is colder. ${dates}`,
+  winterDates: (feedFrom: string, feedTo: string, forageFrom: string, forageTo: string) =>
+    `In eight years of ten the last feeding day falls between ${feedFrom} and ${feedTo}, first forage between ${forageFrom} and ${forageTo}.`,
+  winterPicture: (low: string, day: string, span: string) => `Course of the daily mean through an average winter: lowest ${low}, about ${day}. ${span}`,
+  winterSpan: (feeding: string, forage: string, days: number) => `Last feeding day ${feeding}, first forage ${forage}, ${days} days between.`,
   rowYard: 'Yard',
   rowPlace: 'Winter of',
   rowHives: 'Hives',
@@ -89,5 +92,4 @@ export const begin = {
   otherBuild: 'its own list of parts',
   emptyHive: 'empty',
   anotherYard: 'Set up another yard',
-  kinds: { region: (region: string, country: string) => (region === '' ? country : `${region}, ${country}`) },
 };

@@ -43,7 +43,8 @@ function colonyRows(plan: Plan, view: View, numbersOf: (colony: string) => reado
   const w = words.plan;
   const figure = (kg: number, sdKg: number) => decimals(units.massOf(kg), placesFor(units.massOf(sdKg)));
   const day = (iso: string | null | undefined) => (iso === undefined ? w.notKnown : iso === null ? w.holds : dayMonth(iso));
-  const reading = (kg: number | null, sdKg: number | null) => (kg === null ? w.nothing : figure(kg, sdKg ?? 1));
+  const whole = (kg: number) => decimals(units.massOf(kg), 0);
+  const reading = (kg: number | null, sdKg: number | null) => (kg === null || sdKg === null ? w.nothing : `${whole(kg)}±${whole(sdKg)}`);
   const row = (line: ColonyOutlook): string[] => {
     const known = line.hasKg !== null;
     return [
@@ -79,7 +80,7 @@ function colonyRows(plan: Plan, view: View, numbersOf: (colony: string) => reado
 function todo(line: ColonyOutlook, numbers: readonly number[], { words, units }: View): string {
   const w = words.plan;
   const steps =
-    numbers.length === 0 ? '' : numbers.length === 1 ? w.step(String(numbers[0])) : w.steps(listed(numbers.map(String), ',', 6));
+    numbers.length === 0 ? '' : numbers.length === 1 ? w.step(String(numbers[0])) : w.steps(listed(numbers.map(String), 'and', 6));
   const note = line.notes[0];
   if (steps !== '') return steps;
   return note === undefined ? w.nothing : words.stateNote(note, units);

@@ -32,8 +32,7 @@ export function recordsOf(answers: Answers, name: NewName): { readonly yard: str
 
 export function yardRecord(yard: string, typedName: string, place: Town): NewRecord {
   const { latDeg, lonDeg, elevM, name } = place;
-  const climatePlace = name === '' ? {} : { climatePlace: name.slice(0, 40) };
-  return { yard, kind: 'yard', body: { name: typedName.trim() || name || yard, latDeg, lonDeg, ...(elevM === null ? {} : { elevM }), ...climatePlace } };
+  return { yard, kind: 'yard', body: { name: typedName.trim() || name || yard, latDeg, lonDeg, ...(elevM === null ? {} : { elevM }) } };
 }
 
 /** Stand, hive, build and colony for each label. */

@@ -1,8 +1,14 @@
-import { type Climate, climateNear, type Result, yearlyCurve } from '@winterheft/core';
+import { type Climate, climateNear, type Result, seasonDistribution, yearlyCurve } from '@winterheft/core';
 import townsUrl from '../../../../data/places/towns.txt?url';
 import { type Database, openDatabase, withReopening } from '../store/database.ts';
 import { type FileCounts, type FileRows, Holder, rowsOfFile, type Snapshot } from './holder.ts';
 import { findTowns, readTowns, type Town } from './towns.ts';
+
+interface DateSpread {
+  readonly p10: string | null;
+  readonly p50: string | null;
+  readonly p90: string | null;
+}
 
 /** The winter of a place, for the picture a keeper begins with. */
 export interface PlaceWinter {
@@ -11,7 +17,13 @@ export interface PlaceWinter {
   readonly dailyMeanC: Float64Array;
   /** Standard deviation of a day's mean round that course [degC]: months and days drawn together. */
   readonly dailySdC: Float64Array;
+  readonly lastFeedingDay: DateSpread;
+  readonly firstForage: DateSpread;
 }
+
+/** Enough for dates that are shown to the day with their spread; the plan draws its own. */
+const PICTURE_MEMBERS = 200;
+const PICTURE_SEED = 1;
 
 /**
  * Everything that takes longer than a frame. One instance lives in a worker (or, where the browser refuses workers, in the page);
@@ -85,12 +97,14 @@ export class WorkApi {
     return findTowns(towns, typed, { home });
   }
 
-  async winterAt(latDeg: number, lonDeg: number, elevM: number | undefined): Promise<Result<PlaceWinter>> {
-    const climate = climateNear(latDeg, lonDeg, elevM);
+  /** `winter` is named by its first year. */
+  async winterAt(place: { readonly latDeg: number; readonly lonDeg: number; readonly elevM: number | null }, winter: number): Promise<Result<PlaceWinter>> {
+    const climate = climateNear(place.latDeg, place.lonDeg, place.elevM ?? undefined);
     if (!climate.ok) return climate;
     const { monthlyMeanC, monthlySdMeanC, dailySdC } = climate.value;
     const spread = monthlySdMeanC.map((between, month) => Math.hypot(between, dailySdC[month] as number));
-    return { ok: true, value: { climate: climate.value, dailyMeanC: yearlyCurve(monthlyMeanC), dailySdC: yearlyCurve(spread) } };
+    const { lastFeedingDay, firstForage } = seasonDistribution(climate.value, { seed: PICTURE_SEED, year: winter, members: PICTURE_MEMBERS });
+    return { ok: true, value: { climate: climate.value, dailyMeanC: yearlyCurve(monthlyMeanC), dailySdC: yearlyCurve(spread), lastFeedingDay, firstForage } };
   }
 }
 

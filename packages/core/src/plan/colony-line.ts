@@ -1,5 +1,5 @@
 import type { Holding } from '../holding/index.ts';
-import { isoDateOf } from '../units/dates.ts';
+import { isoDateOf } from '../units/index.ts';
 import { type ColonyRun, judgeColony, sharesOf } from '../winter/index.ts';
 import { doubtOf, type Evidence, WEIGHING_OLD_DAYS } from './evidence.ts';
 import { targetsOf } from './gross.ts';
@@ -31,7 +31,10 @@ export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding
   const low = isLow(evidence, judged.contactKg);
   const state = stateOf(evidence, { aboveNeedKg, winterableAlone: judged.winterableAlone });
   const grossKg = grossNow(evidence, eaten);
-  const targets = grossKg === null || hasKg === null ? null : targetsOf(Math.max(1, grossKg + judged.needKg - hasKg), { gross: evidence.gross, ways: plan.ways });
+  const targets =
+    grossKg === null || hasKg === null
+      ? null
+      : targetsOf(Math.max(1, grossKg + judged.needKg - hasKg), { gross: evidence.gross, ways: plan.ways });
   const rule = holding.settings.ownRule;
   const ruleKg = rule?.grossKg === undefined ? null : ruleStoresOf(rule.grossKg, evidence);
   const hasSdKg = hasKg === null ? null : Math.hypot(evidence.stores!.sdKg, evidence.sinceSdKg);
@@ -101,9 +104,11 @@ function notesOf(
   if (colony.flag !== null) notes.push({ code: 'signs-of-disease' });
   if (gross === null) notes.push({ code: 'not-weighed' });
   else if (gross.basis === 'word') notes.push({ code: 'by-word', word: evidence.hive.weighings.at(-1)?.word ?? '' });
-  if (weighedDay !== null && of.plan.today - weighedDay > WEIGHING_OLD_DAYS) notes.push({ code: 'weighed-long-ago', days: of.plan.today - weighedDay });
+  if (weighedDay !== null && of.plan.today - weighedDay > WEIGHING_OLD_DAYS)
+    notes.push({ code: 'weighed-long-ago', days: of.plan.today - weighedDay });
   const clean = colony.cleanLook;
-  if (clean === null || of.plan.today - clean.day > lookDays) notes.push({ code: 'brood-not-looked-at', lastLook: clean === null ? null : isoDateOf(clean.day) });
+  if (clean === null || of.plan.today - clean.day > lookDays)
+    notes.push({ code: 'brood-not-looked-at', lastLook: clean === null ? null : isoDateOf(clean.day) });
   if (stores?.provisional) notes.push({ code: 'provisional', weighAgainOn: stores.provisional.weighAgainOn });
   if (stores?.weightOnly && of.aboveNeedKg !== null && of.aboveNeedKg >= SPARE_FROM_KG) notes.push({ code: 'spare-on-weight-alone' });
   if (of.low) notes.push({ code: 'low-in-top-box', holdsKg: stores!.contact!.kg, wantsKg: of.contactKg });

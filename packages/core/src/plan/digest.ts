@@ -1,8 +1,8 @@
-import { PARTS } from '../tables/parts.gen.ts';
 import { provisionParameters } from '../tables/parameters-provision.gen.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { weighParameters } from '../tables/parameters-weigh.gen.ts';
 import { winterParameters } from '../tables/parameters-winter.gen.ts';
+import { PARTS } from '../tables/parts.gen.ts';
 
 /** 64-bit FNV-1a as two halves; tells texts apart, protects nothing. Fowler, Noll & Vo (from memory). */
 export function textDigest(text: string): string {
@@ -11,7 +11,7 @@ export function textDigest(text: string): string {
   for (let i = 0; i < text.length; i++) {
     low ^= text.charCodeAt(i);
     // times 0x100000001b3, in pieces that stay exact
-    const carry = Math.floor((low >>> 0) * 0x1b3 / 4294967296);
+    const carry = Math.floor(((low >>> 0) * 0x1b3) / 4294967296);
     high = (Math.imul(high, 0x1b3) + (low << 8) + carry) | 0;
     low = Math.imul(low, 0x1b3);
   }

@@ -3,7 +3,7 @@ import { storesPerSugarKg } from '../matter/index.ts';
 import { type CappedFrames, frameNamed, type StoresAnswer, type StoresInput, stores } from '../stores/index.ts';
 import type { Build } from '../tables/parts.ts';
 import { standardBuild } from '../tables/parts.ts';
-import { isoDateOf } from '../units/dates.ts';
+import { isoDateOf } from '../units/index.ts';
 import type { StoresDoubt } from '../winter/index.ts';
 import { type Gross, grossOf, lastWeighing, type WeighingWays } from './gross.ts';
 
@@ -72,7 +72,11 @@ function ownWeights(parts: readonly PartCount[], holding: Holding): Build {
 }
 
 function sameParts(a: readonly PartCount[], b: readonly PartCount[]): boolean {
-  const text = (parts: readonly PartCount[]) => parts.map(({ part, count }) => `${count} ${part}`).sort().join('+');
+  const text = (parts: readonly PartCount[]) =>
+    parts
+      .map(({ part, count }) => `${count} ${part}`)
+      .sort()
+      .join('+');
   return text(a) === text(b);
 }
 
@@ -94,7 +98,9 @@ function storesInput(of: {
   const empty = parts === null ? undefined : holding.partWeights.filter((w) => w.parts.length > 1 && sameParts(w.parts, parts)).at(-1);
   const capped: CappedFrames[] = (counted?.capped ?? []).map(({ frame, count, where }) => ({ frame, count, where }));
   for (const { frame, count } of counted?.partFull ?? []) capped.push({ frame, count, where: 'top', fullFrac: 0.5 });
-  const syrup = colony.feeds.filter((feed) => feed.what === 'syrup' && feed.day <= day && day - feed.day <= SYRUP_WATER_DAYS && takenSugarKg(feed) > 0);
+  const syrup = colony.feeds.filter(
+    (feed) => feed.what === 'syrup' && feed.day <= day && day - feed.day <= SYRUP_WATER_DAYS && takenSugarKg(feed) > 0,
+  );
   return {
     build,
     date: isoDateOf(day),

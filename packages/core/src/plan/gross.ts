@@ -1,6 +1,6 @@
 import type { Hive, Holding, Weighing } from '../holding/index.ts';
-import { PARTS } from '../tables/parts.gen.ts';
 import type { Settings } from '../journal/index.ts';
+import { PARTS } from '../tables/parts.gen.ts';
 import {
   bothEdgesError,
   type Edge,
@@ -53,12 +53,14 @@ export function deepBoxesOf(parts: Weighing['parts']): number {
 
 export function waysOf(holding: Holding): WeighingWays {
   const geometry = geometryOf(holding.settings);
-  const both = [...holding.hives.values()].flatMap((hive) => hive.weighings.slice(-1)).flatMap((w) => {
-    if (w.frontKg === undefined || w.rearKg === undefined) return [];
-    const lever = { ...geometry, ...(w.liftM === undefined ? {} : { liftM: w.liftM }) };
-    const { totalKg, frontShareFrac } = fromBothEdges(w.frontKg, w.rearKg, lever);
-    return [{ frontShareFrac, totalKg, word: w.word, deepBoxes: deepBoxesOf(w.parts) }];
-  });
+  const both = [...holding.hives.values()]
+    .flatMap((hive) => hive.weighings.slice(-1))
+    .flatMap((w) => {
+      if (w.frontKg === undefined || w.rearKg === undefined) return [];
+      const lever = { ...geometry, ...(w.liftM === undefined ? {} : { liftM: w.liftM }) };
+      const { totalKg, frontShareFrac } = fromBothEdges(w.frontKg, w.rearKg, lever);
+      return [{ frontShareFrac, totalKg, word: w.word, deepBoxes: deepBoxesOf(w.parts) }];
+    });
   return {
     geometry,
     share: learnFrontShare(both),
@@ -87,7 +89,12 @@ export function grossOf(weighing: Weighing, ways: WeighingWays): Gross | null {
   if (edge !== null) {
     const readingKg = (edge === 'front' ? frontKg : rearKg)!;
     const totalKg = fromOneEdgeKg(readingKg, edge, share.frontShareFrac, geometry);
-    const parts = oneEdgeError({ edge, readingKg, totalKg }, { frontShareFrac: share.frontShareFrac, sdFrac: share.shareSdFrac }, geometry, scale);
+    const parts = oneEdgeError(
+      { edge, readingKg, totalKg },
+      { frontShareFrac: share.frontShareFrac, sdFrac: share.shareSdFrac },
+      geometry,
+      scale,
+    );
     return { kg: totalKg, ...split(parts), basis: edge, scale: name, ...share };
   }
   if (word === undefined) return null;
@@ -107,7 +114,10 @@ export function targetsOf(grossKg: number, of: { gross: Gross | null; ways: Weig
   const at = (edge: Edge) => {
     const readingKg = readingOfShareKg(grossKg, frontShareFrac, geometry, edge);
     const ownShare = edge === 'front' ? frontShareFrac : 1 - frontShareFrac;
-    return { kg: readingKg, sdKg: sdOf(readingError({ edge, readingKg, totalKg: grossKg }, { ownShare, sdFrac }, geometry, standardScale())) };
+    return {
+      kg: readingKg,
+      sdKg: sdOf(readingError({ edge, readingKg, totalKg: grossKg }, { ownShare, sdFrac }, geometry, standardScale())),
+    };
   };
   return { front: at('front'), rear: at('rear') };
 }

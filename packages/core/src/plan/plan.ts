@@ -2,7 +2,7 @@ import type { Holding } from '../holding/index.ts';
 import { seasonDistribution } from '../phenology/index.ts';
 import { type ProvisionAnswer, provision, type Solve } from '../provision/index.ts';
 import { bad, good, type Result } from '../result/index.ts';
-import { epochDayOf, isoDateOf } from '../units/dates.ts';
+import { epochDayOf, isoDateOf } from '../units/index.ts';
 import { winterYearOf } from '../weather/index.ts';
 import { makeRun } from '../winter/index.ts';
 import { colonyLine } from './colony-line.ts';
@@ -90,7 +90,12 @@ function compare(a: string, b: string): number {
 
 function yardDates(yard: { yard: { id: string }; climate: Parameters<typeof seasonDistribution>[0] }, prepared: PreparedPlan): YardDates {
   const { setting } = prepared;
-  const dates = seasonDistribution(yard.climate, { seed: setting.seed, year: winterYearOf(prepared.fromDay), members: setting.members, entity: yard.yard.id });
+  const dates = seasonDistribution(yard.climate, {
+    seed: setting.seed,
+    year: winterYearOf(prepared.fromDay),
+    members: setting.members,
+    entity: yard.yard.id,
+  });
   const odds: Record<string, DateOdds> = {};
   for (const [name, of] of Object.entries(dates)) odds[name] = of;
   return { yard: yard.yard.id, climate: { name: yard.climate.name, notes: yard.climate.notes }, dates: odds };
@@ -114,6 +119,8 @@ function endedOf(holding: Holding, today: number): EndedColony[] {
     if (colony.ended === null || winterYearOf(colony.ended.day) !== winter) return [];
     const lastHive = colony.stays.at(-1)?.hive;
     const label = (lastHive === undefined ? null : holding.hives.get(lastHive)?.label) ?? colony.id;
-    return [{ colony: colony.id, yard: colony.yard, label, state: 'ended' as const, how: colony.ended.how, on: isoDateOf(colony.ended.day) }];
+    return [
+      { colony: colony.id, yard: colony.yard, label, state: 'ended' as const, how: colony.ended.how, on: isoDateOf(colony.ended.day) },
+    ];
   });
 }

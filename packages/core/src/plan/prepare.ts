@@ -1,7 +1,7 @@
 import type { Holding, Yard } from '../holding/index.ts';
 import { hiveConductance } from '../matter/index.ts';
 import { bad, good, type Result } from '../result/index.ts';
-import { epochDayOf, epochDayOfParts, partsOf } from '../units/dates.ts';
+import { epochDayOf, epochDayOfParts, partsOf } from '../units/index.ts';
 import { type Climate, climateForPlace, climateFromMonthly, climateNear } from '../weather/index.ts';
 import {
   type ColonyRun,
@@ -54,7 +54,8 @@ export interface PreparedPlan {
 export function preparePlan(holding: Holding, setting: PlanSetting, before?: PreparedPlan): Result<PreparedPlan> {
   const today = epochDayOf(setting.today);
   if (today === null) return bad({ kind: 'not-a-date', field: 'today', value: setting.today });
-  if (![...holding.colonies.values()].some((colony) => colony.ended === null)) return bad({ kind: 'missing', field: 'journal (a living colony)' });
+  if (![...holding.colonies.values()].some((colony) => colony.ended === null))
+    return bad({ kind: 'missing', field: 'journal (a living colony)' });
   const { fromDay, toDay } = winterAhead(today);
   const values = winterValues();
   const yards = new Map<string, PreparedYard>();
@@ -62,10 +63,21 @@ export function preparePlan(holding: Holding, setting: PlanSetting, before?: Pre
     const known = before?.yards.get(yard.id);
     const climate = climateOf(yard, setting);
     if (!climate.ok) return climate;
-    const same = before !== undefined && known !== undefined && sameRun(before, { setting, fromDay, toDay }) && known.climate.name === climate.value.name;
+    const same =
+      before !== undefined &&
+      known !== undefined &&
+      sameRun(before, { setting, fromDay, toDay }) &&
+      known.climate.name === climate.value.name;
     const season = same
       ? known.season
-      : drawSeason(climate.value, { seed: setting.seed, entity: yard.id, fromDay, days: toDay - fromDay + 1, members: setting.members, values });
+      : drawSeason(climate.value, {
+          seed: setting.seed,
+          entity: yard.id,
+          fromDay,
+          days: toDay - fromDay + 1,
+          members: setting.members,
+          values,
+        });
     yards.set(yard.id, { yard, climate: same ? known.climate : climate.value, season });
   }
   const ways = waysOf(holding);
@@ -77,8 +89,27 @@ export function preparePlan(holding: Holding, setting: PlanSetting, before?: Pre
   for (const one of evidence) {
     const yard = yards.get(one.hive.yard)!;
     const hiveWPerK = conductanceOf(one, values);
-    const key = [yard.season.fromDay, setting.seed, setting.members, yard.climate.name, one.colony.id, one.bees, one.beesSdFrac, hiveWPerK, level.median, level.logSd].join('|');
-    const draw = { seed: setting.seed, colony: one.colony.id, members: setting.members, fromDay, bees: one.bees, beesSdFrac: one.beesSdFrac, pins: {} };
+    const key = [
+      yard.season.fromDay,
+      setting.seed,
+      setting.members,
+      yard.climate.name,
+      one.colony.id,
+      one.bees,
+      one.beesSdFrac,
+      hiveWPerK,
+      level.median,
+      level.logSd,
+    ].join('|');
+    const draw = {
+      seed: setting.seed,
+      colony: one.colony.id,
+      members: setting.members,
+      fromDay,
+      bees: one.bees,
+      beesSdFrac: one.beesSdFrac,
+      pins: {},
+    };
     let prepared = before?.curves.get(key);
     if (prepared === undefined) {
       run ??= makeRun(yard.season);
@@ -91,7 +122,12 @@ export function preparePlan(holding: Holding, setting: PlanSetting, before?: Pre
 }
 
 function sameRun(before: PreparedPlan, now: { setting: PlanSetting; fromDay: number; toDay: number }): boolean {
-  return before.fromDay === now.fromDay && before.toDay === now.toDay && before.setting.seed === now.setting.seed && before.setting.members === now.setting.members;
+  return (
+    before.fromDay === now.fromDay &&
+    before.toDay === now.toDay &&
+    before.setting.seed === now.setting.seed &&
+    before.setting.members === now.setting.members
+  );
 }
 
 /**
@@ -142,8 +178,19 @@ function levelOfKeeper(
   if (storesKg === null) return levelPrior();
   const { setting, values } = of;
   const season = of.yards.get(middle.hive.yard)!.season;
-  const draw = { seed: setting.seed, colony: 'middle', members: setting.members, fromDay: season.fromDay, bees: middle.bees, beesSdFrac: middle.beesSdFrac, pins: {} };
-  return levelAfter({ storesKg, colonies: rule.colonies, starved: rule.starved }, { season, draw, hiveWPerK: conductanceOf(middle, values), values });
+  const draw = {
+    seed: setting.seed,
+    colony: 'middle',
+    members: setting.members,
+    fromDay: season.fromDay,
+    bees: middle.bees,
+    beesSdFrac: middle.beesSdFrac,
+    pins: {},
+  };
+  return levelAfter(
+    { storesKg, colonies: rule.colonies, starved: rule.starved },
+    { season, draw, hiveWPerK: conductanceOf(middle, values), values },
+  );
 }
 
 /** Stores a target gross weight leaves in this colony's hive [kg]; null where its build is not known. */

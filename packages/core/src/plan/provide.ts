@@ -1,6 +1,7 @@
 import type { Holding, Lot } from '../holding/index.ts';
 import type { BankLot, CombLot, ProvisionColony, ProvisionInput, Union } from '../provision/index.ts';
 import { frameNamed } from '../stores/index.ts';
+import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { type FrameDepth, framePart } from '../tables/parts.ts';
 import type { Evidence } from './evidence.ts';
 import type { PreparedPlan, ReadyColony } from './prepare.ts';
@@ -112,7 +113,17 @@ function lotsOf(holding: Holding): BankLot[] {
   return [...holding.lots.values()].flatMap((lot: Lot) => {
     const depth = lot.frame === null ? undefined : frameNamed(lot.frame)?.depth;
     if (depth === undefined || lot.massKg === null || lot.count <= 0) return [];
-    return [{ lot: lot.id, yard: lot.yard, frame: depth, count: lot.count, massKg: lot.massKg, looked: lot.looked ?? null }];
+    return [
+      {
+        lot: lot.id,
+        yard: lot.yard,
+        frame: depth,
+        count: lot.count,
+        massKg: lot.massKg,
+        massSdKg: lotSdKg(depth, lot.massKg),
+        looked: lot.looked ?? null,
+      },
+    ];
   });
 }
 
@@ -121,8 +132,23 @@ function inHandOf(holding: Holding): BankLot[] {
     const row = frameNamed(frame);
     const yard = holding.colonies.get(from)?.yard ?? holding.lots.get(from)?.yard;
     if (row === undefined || yard === undefined || count <= 0) return [];
-    return [{ lot: `in hand from ${from}`, yard, frame: row.depth, count, massKg: massKg ?? row.massKg + row.cappedNetKg, looked: true, inHand: true }];
+    return [
+      {
+        lot: `in hand from ${from}`,
+        yard,
+        frame: row.depth,
+        count,
+        massKg: massKg ?? row.massKg + row.cappedNetKg,
+        looked: true,
+        inHand: true,
+      },
+    ];
   });
+}
+
+/** One comb of a weighed lot against the lot's mean [kg]: the spread of full combs, in proportion to the honey on them. */
+function lotSdKg(depth: FrameDepth, massKg: number): number {
+  return storesParameters.frameEachSdFrac.value * Math.max(0, massKg - framePart(depth, 'drawn').massKg);
 }
 
 /** Light combs in the shed, by the kit's counts of drawn frames, for the yard that was named first. */
@@ -155,6 +181,8 @@ function unionNeedKg(from: ColonyOutlook, into: ColonyOutlook, ready: ReadonlyMa
 function pricesOf(prices: NonNullable<Holding['settings']['prices']>): NonNullable<ProvisionInput['prices']> {
   const known = prices as Readonly<Record<string, number>>;
   return Object.fromEntries(
-    (['sugarPerKg', 'workPerHour', 'honeyPerKg', 'opening'] as const).flatMap((key) => (known[key] === undefined ? [] : [[key, known[key]]])),
+    (['sugarPerKg', 'workPerHour', 'honeyPerKg', 'opening'] as const).flatMap((key) =>
+      known[key] === undefined ? [] : [[key, known[key]]],
+    ),
   );
 }

@@ -20,10 +20,28 @@ export function tasksOf(
     if (again?.code === 'provisional') add('weigh-again', [line.colony], again.weighAgainOn);
   }
   if (provision === null) return tasks;
-  add('look', provision.looks.map((look) => look.colony), lastFeeding);
-  add('swap', provision.moves.map((move) => move.to));
-  add('feed-syrup', provision.syrup.map((gift) => gift.to), lastFeeding);
-  add('unite', provision.unite.map((union) => union.from), lastFeeding);
-  add('feed-candy', provision.candy.map((gift) => gift.to));
+  add(
+    'look',
+    provision.looks.map((look) => look.colony),
+    lastFeeding,
+  );
+  add(
+    'swap',
+    provision.moves.map((move) => move.to),
+  );
+  add(
+    'feed-syrup',
+    provision.syrup.map((gift) => gift.to),
+    lastFeeding,
+  );
+  add(
+    'unite',
+    provision.unite.map((union) => union.from),
+    lastFeeding,
+  );
+  add(
+    'feed-candy',
+    provision.candy.map((gift) => gift.to),
+  );
   return tasks;
 }

@@ -5,7 +5,14 @@
 export type BadInput =
   | { readonly kind: 'missing'; readonly field: string }
   | { readonly kind: 'not-a-number'; readonly field: string; readonly value: string }
-  | { readonly kind: 'out-of-range'; readonly field: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number }
+  | {
+      readonly kind: 'out-of-range';
+      readonly field: string;
+      readonly value: number;
+      readonly unit: string;
+      readonly low: number;
+      readonly high: number;
+    }
   | { readonly kind: 'not-a-date'; readonly field: string; readonly value: string }
   | { readonly kind: 'date-order'; readonly field: string; readonly value: string; readonly notBefore: string }
   | { readonly kind: 'unknown-choice'; readonly field: string; readonly value: string; readonly choices: readonly string[] }

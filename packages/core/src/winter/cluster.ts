@@ -50,7 +50,11 @@ export function warmWPerKg(tempC: number, p: WinterValues): number {
  * source        series of cluster and hive: own, from [melathopoulos] (0.1 W/kg/K, least use at 5 to 10 °C)
  * checked       checks/winter.ts; winter-laws.test.ts (more insulation never costs more, smooth, least use between -3 and +10 °C)
  */
-export function clusterHeat(massKg: number, tempC: number, setting: { hiveWPerK: number; values: WinterValues }): { heatW: number; aroundC: number } {
+export function clusterHeat(
+  massKg: number,
+  tempC: number,
+  setting: { hiveWPerK: number; values: WinterValues },
+): { heatW: number; aroundC: number } {
   const { hiveWPerK: G, values: p } = setting;
   if (!(G > 0)) throw new RangeError(`clusterHeat: hiveWPerK is ${G} W/K, must be above 0`);
   const a = massKg * clusterWPerKgK(massKg, p);
@@ -69,7 +73,11 @@ export function clusterHeat(massKg: number, tempC: number, setting: { hiveWPerK:
  * bees [count], tempC [°C], hiveWPerK [W/K]; broodNestFrac 0 to 1: share of a full brood nest (heat only)
  * returns   [kg/day]
  */
-export function dailyUseKg(bees: number, tempC: number, setting: { hiveWPerK: number; values: WinterValues; broodNestFrac?: number }): number {
+export function dailyUseKg(
+  bees: number,
+  tempC: number,
+  setting: { hiveWPerK: number; values: WinterValues; broodNestFrac?: number },
+): number {
   const p = setting.values;
   const massKg = bees * p.beeMassKg;
   const cold = clusterHeat(massKg, tempC, setting).heatW;

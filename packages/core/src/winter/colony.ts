@@ -1,5 +1,5 @@
 import { keyOf, uniformAt } from '../chance/index.ts';
-import { isoDateOf } from '../units/dates.ts';
+import { isoDateOf } from '../units/index.ts';
 import { doubtShares } from './doubt.ts';
 import { type DrawInput, drawAppetite, drawColony, type LevelBelief } from './draws.ts';
 import { judge, type StoresDoubt, storesErrors } from './judge.ts';
@@ -49,7 +49,16 @@ export function prepareColony(setting: ColonySetting, run: ColonyRun): PreparedC
 
 export type Judged = Pick<
   OutlookAnswer,
-  'runOut' | 'holdFrac' | 'needKg' | 'needParts' | 'contactKg' | 'extrapolating' | 'extrapolatingBecause' | 'winterableAlone' | 'hiveWPerK' | 'forageDate'
+  | 'runOut'
+  | 'holdFrac'
+  | 'needKg'
+  | 'needParts'
+  | 'contactKg'
+  | 'extrapolating'
+  | 'extrapolatingBecause'
+  | 'winterableAlone'
+  | 'hiveWPerK'
+  | 'forageDate'
 > & {
   /** Probability of loss at so many kilograms below the need, above what the need itself leaves. */
   readonly lossCurve: readonly { readonly shortKg: number; readonly lossFrac: number }[];
@@ -72,7 +81,10 @@ export function judgeColony(prepared: PreparedColony, stores: { kg: number | nul
     extrapolatingBecause: because,
     winterableAlone: draw.bees >= values.minBeesAlone,
     hiveWPerK: prepared.hiveWPerK,
-    forageDate: datesOf(spreadOf(Float64Array.from(season.forageIndex, (d) => (d >= season.days ? Number.POSITIVE_INFINITY : d))), season.fromDay),
+    forageDate: datesOf(
+      spreadOf(Float64Array.from(season.forageIndex, (d) => (d >= season.days ? Number.POSITIVE_INFINITY : d))),
+      season.fromDay,
+    ),
   };
 }
 

@@ -37,7 +37,12 @@ export function marginVariance(input: DoubtInput, frozen: (typeof doubtCauses)[n
   const { season, draw } = input;
   const freeze: Freeze = { bees: frozen === 'bees', appetite: frozen === 'appetite' };
   const colony = drawColony(draw, freeze);
-  const outcome = outcomeOf(frozen === 'weather' ? meanSeason(season, input.values) : season, colony, { hiveWPerK: input.hiveWPerK, values: input.values }, run);
+  const outcome = outcomeOf(
+    frozen === 'weather' ? meanSeason(season, input.values) : season,
+    colony,
+    { hiveWPerK: input.hiveWPerK, values: input.values },
+    run,
+  );
   const factor = drawAppetite(draw, input.level, freeze);
   const used = frozen === 'forage' ? outcome.toMedianForageKg : outcome.toForageKg;
   const errors = storesErrors(

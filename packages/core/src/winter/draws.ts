@@ -1,5 +1,5 @@
 import { keyOf, normalAt } from '../chance/index.ts';
-import { epochDayOfParts, partsOf } from '../units/dates.ts';
+import { epochDayOfParts, partsOf } from '../units/index.ts';
 import type { ColonyDraws } from './kernel.ts';
 import { drawWinter, type WinterName } from './parameters.ts';
 
@@ -51,7 +51,13 @@ export function drawColony(input: DrawInput, freeze: Freeze = {}): ColonyDraws {
     const dayOfYear = traits('broodStartDayOfYear');
     for (let i = 0; i < members; i++) broodStart[i] = newYear + Math.round(dayOfYear[i]!) - 1 - input.fromDay;
   }
-  return { bees, winterDeath: traits('winterDeathFracPerDay'), springDeath: traits('springDeathFracPerDay'), broodStart, broodScale: traits('broodScale') };
+  return {
+    bees,
+    winterDeath: traits('winterDeathFracPerDay'),
+    springDeath: traits('springDeathFracPerDay'),
+    broodStart,
+    broodScale: traits('broodScale'),
+  };
 }
 
 /** Epoch day of 1 January of the spring that the run leads into: this year's until June, else the next one's. */

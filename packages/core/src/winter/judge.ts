@@ -20,7 +20,11 @@ export interface StoresBelief {
 }
 
 /** Stores minus what is thought [kg], by member. `beesOff` is bees drawn minus bees thought; a frozen cause adds nothing. */
-export function storesErrors(doubt: StoresDoubt, draw: { seed: number; beesOff: ArrayLike<number> }, freeze: { tare?: boolean; scale?: boolean } = {}): Float64Array {
+export function storesErrors(
+  doubt: StoresDoubt,
+  draw: { seed: number; beesOff: ArrayLike<number> },
+  freeze: { tare?: boolean; scale?: boolean } = {},
+): Float64Array {
   const tare = keyOf(draw.seed, 'tare', doubt.tare.key);
   const scale = keyOf(draw.seed, 'scale', doubt.scale.key);
   const own = keyOf(draw.seed, 'reading', doubt.own.key);

@@ -39,7 +39,12 @@ const EGG_WIDTH = 20;
  * hiveWPerK conductance of the hive around the cluster [W/K], above 0
  * equation  per day: cluster and hive in series, resting floor, activity, brood heat; N' = N (1 - mu) + emerged; eggs on a ramp, limited by the bees
  */
-export function runColony(season: YardSeason, draws: ColonyDraws, setting: { hiveWPerK: number; values: WinterValues }, run: ColonyRun): void {
+export function runColony(
+  season: YardSeason,
+  draws: ColonyDraws,
+  setting: { hiveWPerK: number; values: WinterValues },
+  run: ColonyRun,
+): void {
   const p = setting.values;
   const { days, members, rows, tempC, basalWPerKg, warmWPerKg, flightIndex } = season;
   const { useKg, beesAtEnd } = run;

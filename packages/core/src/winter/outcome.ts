@@ -31,7 +31,12 @@ export function makeRun(season: YardSeason): ColonyRun {
 }
 
 /** Runs a colony and keeps what later questions need. `run` is overwritten. */
-export function outcomeOf(season: YardSeason, draws: ColonyDraws, setting: { hiveWPerK: number; values: WinterValues }, run: ColonyRun): ColonyOutcome {
+export function outcomeOf(
+  season: YardSeason,
+  draws: ColonyDraws,
+  setting: { hiveWPerK: number; values: WinterValues },
+  run: ColonyRun,
+): ColonyOutcome {
   runColony(season, draws, setting, run);
   const { members, days } = season;
   const knots = Math.ceil(days / KNOT_DAYS);

@@ -1,5 +1,5 @@
 import { type BadInput, bad, good, inRange, type Result } from '../result/index.ts';
-import { epochDayOf, isoDateOf } from '../units/dates.ts';
+import { epochDayOf, isoDateOf } from '../units/index.ts';
 import type { Pins } from './draws.ts';
 import type { OutlookInput } from './outlook-types.ts';
 import { isWinterName, winterNames } from './parameters.ts';
@@ -66,8 +66,10 @@ function numberFault(input: OutlookInput): BadInput | null {
     inRange('seed', input.seed ?? 1, { low: -(2 ** 53) + 1, high: 2 ** 53 - 1, unit: '' }),
   ];
   for (const one of asked) if (!one.ok) return one.error;
-  if (!Number.isInteger(input.members ?? 1000)) return { kind: 'implausible', field: 'members', value: input.members!, unit: '', why: 'a whole number is wanted' };
-  if (!Number.isInteger(input.seed ?? 1)) return { kind: 'implausible', field: 'seed', value: input.seed!, unit: '', why: 'a whole number is wanted' };
+  if (!Number.isInteger(input.members ?? 1000))
+    return { kind: 'implausible', field: 'members', value: input.members!, unit: '', why: 'a whole number is wanted' };
+  if (!Number.isInteger(input.seed ?? 1))
+    return { kind: 'implausible', field: 'seed', value: input.seed!, unit: '', why: 'a whole number is wanted' };
   const { hive } = input;
   if (hive?.conductanceWPerK !== undefined && hive.build !== undefined) {
     return { kind: 'conflict', fields: ['hive.conductanceWPerK', 'hive.build'], why: 'one of them is wanted' };
@@ -96,7 +98,12 @@ function readPins(fixed: Readonly<Record<string, number>>): Result<Pins> {
   for (const [name, value] of Object.entries(fixed)) {
     if (!isWinterName(name)) return bad({ kind: 'unknown-choice', field: 'fixed', value: name, choices: winterNames });
     // A pin may be anything the model can be run with; physics needs most of them above zero.
-    const low = name === 'looseTempC' || name === 'spellTempC' || name === 'warmFromC' ? -60 : name === 'reserveKg' || name.endsWith('Frac') ? 0 : 1e-9;
+    const low =
+      name === 'looseTempC' || name === 'spellTempC' || name === 'warmFromC'
+        ? -60
+        : name === 'reserveKg' || name.endsWith('Frac')
+          ? 0
+          : 1e-9;
     const checked = inRange(`fixed.${name}`, value, { low, high: 1e9, unit: '' });
     if (!checked.ok) return checked;
     pins[name] = checked.value;

@@ -54,13 +54,23 @@ export interface OutlookAnswer {
   /** Change of the hive's weight from `from` to `to`, negative: lighter. Its upper end holds the ice. */
   readonly scaleKg: Spread;
   readonly extrapolating: boolean;
-  readonly extrapolatingBecause: readonly ('below-weighed-cold' | 'fewer-bees-than-measured' | 'more-bees-than-measured' | 'forage-after-to')[];
+  readonly extrapolatingBecause: readonly (
+    | 'below-weighed-cold'
+    | 'fewer-bees-than-measured'
+    | 'more-bees-than-measured'
+    | 'forage-after-to'
+  )[];
   readonly winterableAlone: boolean;
   /** Stores that the combs at the cluster must hold for the longest spell, at the asked certainty. */
   readonly contactKg: number;
   readonly hiveWPerK: number;
   readonly forageDate: DateSpread;
-  readonly ownRule: { readonly storesKg: number; readonly verdict: 'enough' | 'short' | 'unknown'; readonly levelMedian: number; readonly levelLogSd: number } | null;
+  readonly ownRule: {
+    readonly storesKg: number;
+    readonly verdict: 'enough' | 'short' | 'unknown';
+    readonly levelMedian: number;
+    readonly levelLogSd: number;
+  } | null;
   readonly members: number;
   readonly seed: number;
 }

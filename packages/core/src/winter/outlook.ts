@@ -56,7 +56,10 @@ export function outlook(input: OutlookInput): Result<OutlookAnswer> {
     ...prepared.usage,
     ...judged,
     doubtShares: sharesOf(prepared, doubt, run),
-    ownRule: ruleKg === null ? null : { storesKg: ruleKg, verdict: ruleVerdict(input, ruleKg), levelMedian: level.median, levelLogSd: level.logSd },
+    ownRule:
+      ruleKg === null
+        ? null
+        : { storesKg: ruleKg, verdict: ruleVerdict(input, ruleKg), levelMedian: level.median, levelLogSd: level.logSd },
     members,
     seed,
   });

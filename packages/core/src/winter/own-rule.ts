@@ -29,7 +29,8 @@ export function levelPrior(): LevelBelief {
  */
 export function levelAfterRecord(rule: OwnRule, use: { usedKg: Float64Array; reserveKg: number; coloniesPerWinter: number }): LevelBelief {
   const prior = levelPrior();
-  if (!(rule.colonies >= rule.starved && rule.starved >= 0)) throw new RangeError(`levelAfterRecord: starved is ${rule.starved} of ${rule.colonies} colonies, must be 0 to colonies`);
+  if (!(rule.colonies >= rule.starved && rule.starved >= 0))
+    throw new RangeError(`levelAfterRecord: starved is ${rule.starved} of ${rule.colonies} colonies, must be 0 to colonies`);
   if (rule.colonies === 0) return prior;
   const inOrder = sorted(use.usedKg);
   let weight = 0;
@@ -41,7 +42,10 @@ export function levelAfterRecord(rule: OwnRule, use: { usedKg: Float64Array; res
     const log = Math.log(prior.median) + prior.logSd * z;
     const starve = Math.min(0.995, Math.max(0.005, shareAbove(inOrder, (rule.storesKg - use.reserveKg) / Math.exp(log))));
     const survived = rule.colonies - rule.starved;
-    logs.push({ log, logWeight: -z * z / 2 + (rule.starved * Math.log(starve) + survived * Math.log(1 - starve)) / use.coloniesPerWinter });
+    logs.push({
+      log,
+      logWeight: (-z * z) / 2 + (rule.starved * Math.log(starve) + survived * Math.log(1 - starve)) / use.coloniesPerWinter,
+    });
   }
   const top = Math.max(...logs.map((l) => l.logWeight));
   for (const { log, logWeight } of logs) {

@@ -8,7 +8,8 @@ export function sorted(values: ArrayLike<number>): Float64Array {
  * dates that some draws never reach (Infinity) and "19 in 20" is a count.
  */
 export function quantileOfSorted(values: Float64Array, frac: number): number {
-  if (!(frac > 0 && frac <= 1) || values.length === 0) throw new RangeError(`quantileOfSorted: frac is ${frac} of ${values.length} draws, must be above 0 to 1`);
+  if (!(frac > 0 && frac <= 1) || values.length === 0)
+    throw new RangeError(`quantileOfSorted: frac is ${frac} of ${values.length} draws, must be above 0 to 1`);
   return values[Math.max(0, Math.ceil(frac * values.length - 1e-9) - 1)]!;
 }
 

@@ -35,7 +35,8 @@ export interface SeasonInput {
 export function prepareSeason(input: SeasonInput, p: WinterValues): YardSeason {
   const { days, members, tempC } = input;
   const rows = tempC.length / days;
-  if (rows !== 1 && rows !== members) throw new RangeError(`prepareSeason: tempC has ${tempC.length} values, must be ${days} or ${days * members}`);
+  if (rows !== 1 && rows !== members)
+    throw new RangeError(`prepareSeason: tempC has ${tempC.length} values, must be ${days} or ${days * members}`);
   const basal = new Float64Array(tempC.length);
   const warm = new Float64Array(tempC.length);
   for (let i = 0; i < tempC.length; i++) {
