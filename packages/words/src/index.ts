@@ -1,4 +1,3 @@
-export { type AppWords, appEnglish } from './app.ts';
 export type { Caution } from './english/cautions.ts';
 export type { Naming } from './english/provision.ts';
 export { type Allowed, type Fault, type InputFault, unitOfField, type Wanted } from './fault.ts';

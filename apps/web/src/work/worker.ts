@@ -1,4 +1,0 @@
-import { expose } from 'comlink';
-import { WorkApi } from './api.ts';
-
-expose(new WorkApi());
