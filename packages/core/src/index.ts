@@ -106,6 +106,7 @@ export {
   cToFahrenheit,
   epochDayOf,
   fahrenheitToC,
+  footToM,
   isoDateOf,
   kgPerM3ToLbPerUsGallon,
   kgToLb,

@@ -38,7 +38,7 @@ function solved(highs: Highs, run: Model, asked: { model: LpModel; limits: Solve
   run.options.set({
     output_flag: false,
     random_seed: 0,
-    mip_heuristic_effort: 0.2,
+    mip_heuristic_effort: (limits as any).effort ?? 0.2,
     mip_rel_gap: limits.gapFrac,
     mip_abs_gap: limits.gapAbs,
     mip_max_nodes: limits.nodes,

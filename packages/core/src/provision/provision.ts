@@ -85,7 +85,7 @@ function solveRanks(kase: Case, model: ProvisionModel, solve: Solve, first: Choi
           return { ...v, low: x, high: x };
         }) };
         const t0 = (globalThis as any).process.cpuUsage().user;
-        const near = solve(part, { gapFrac: 0.01, gapAbs: GAP_ABS[aim], nodes: Number((globalThis as any).process.env.LN), brakeSeconds: 30, start });
+        const near = solve(part, { gapFrac: 0.01, gapAbs: GAP_ABS[aim], nodes: Number((globalThis as any).process.env.LN), ...({effort: Number((globalThis as any).process.env.E1)} as any), brakeSeconds: 30, start });
         if (near.status === 'solved') { start = model.values(model.choice(near.values)); (globalThis as any).console.log('  lns', aim, pass, b, near.objective.toFixed(2), near.gapFrac.toFixed(3), near.nodes, ((globalThis as any).process.cpuUsage().user - t0) / 1e6); } else (globalThis as any).console.log('  lns', near.status);
       }
     }
@@ -94,7 +94,7 @@ function solveRanks(kase: Case, model: ProvisionModel, solve: Solve, first: Choi
       gapAbs: GAP_ABS[aim],
       nodes: before ? 1 : kase.rules.nodes,
       brakeSeconds: kase.rules.brakeSeconds,
-      start,
+      start, ...({effort: before ? Number((globalThis as any).process.env.E2) : 0.2} as any),
     });
     if (result.status === 'infeasible' || result.status === 'unbounded') throw new Error(`provision: the model of ${aim} is ${result.status}`);
     if (result.status !== 'solved') break;

@@ -1,0 +1,111 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { foldHolding } from '../src/holding/index.ts';
+import { type JournalRecord, readJournal } from '../src/journal/index.ts';
+import { plan, preparePlan } from '../src/plan/index.ts';
+
+const journal = readJournal(readFileSync(new URL('../../../demo/journal.jsonl', import.meta.url), 'utf8'));
+const setting = { today: '2026-09-18', seed: 1, members: 150 };
+const planOf = (records: readonly JournalRecord[], change: Partial<typeof setting> & { place?: string } = {}) => {
+  const answer = plan(foldHolding(records, { until: change.today ?? setting.today }), { ...setting, ...change }, { journalDigest: 'test' });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+  return answer.value;
+};
+const demo = planOf(journal.records);
+const line = (label: string, of = demo) => of.outlooks.find((one) => one.label === label)!;
+
+/** The same journal without the colony in a hive: every record that names it or its hive. */
+const without = (label: string) => {
+  const id = label.toLowerCase();
+  return journal.records.filter((record) => !JSON.stringify(record.body).match(new RegExp(`"(colony|hive|stand)-${id}"`)));
+};
+
+describe('the demo holding', () => {
+  test('is what the keeper is said to have: 26 living colonies in two yards, one ended, one set aside, one too small, one unweighed, two lots', () => {
+    expect(demo.outlooks).toHaveLength(26);
+    expect(new Set(demo.outlooks.map((one) => one.yard)).size).toBe(2);
+    expect(demo.ended.map(({ label }) => label)).toEqual(['C11']);
+    expect(demo.outlooks.filter(({ state }) => state === 'set aside').map(({ label }) => label)).toEqual(['A5']);
+    expect(demo.outlooks.filter(({ state }) => state === 'too small alone').map(({ label }) => label)).toEqual(['C6']);
+    expect(demo.outlooks.filter(({ state }) => state === 'unknown').map(({ label }) => label)).toEqual(['C3']);
+    const never = demo.outlooks.filter((one) => one.notes.some((note) => note.code === 'brood-not-looked-at' && note.lastLook === null));
+    expect(never.length).toBeGreaterThanOrEqual(3);
+    expect(foldHolding(journal.records).lots.size).toBe(2);
+    expect(demo.clashes).toEqual([]);
+    expect(journal.unread).toEqual([]);
+  });
+
+  test('a state says what the figures say', () => {
+    for (const one of demo.outlooks) {
+      if (one.hasKg === null) expect(one.state).toMatch(/unknown|set aside/);
+      if (one.state === 'short') expect(one.aboveNeedKg!).toBeLessThan(0);
+      if (one.state === 'enough' || one.state === 'spare') expect(one.aboveNeedKg!).toBeGreaterThanOrEqual(0);
+      if (one.state === 'spare') expect(one.stores!.weightOnly).toBe(false);
+      if (one.holdFrac !== null && one.state === 'short') expect(one.holdFrac).toBeLessThan(0.95);
+    }
+  });
+
+  test('the reading to stop at is the reading now plus its share of what is missing', () => {
+    const short = demo.outlooks.find((one) => one.state === 'short' && one.targetFrontKg !== null)!;
+    const weighing = foldHolding(journal.records).hives.get(short.hive)!.weighings.at(-1)!;
+    const more = short.targetFrontKg! + short.targetRearKg! - weighing.frontKg! - weighing.rearKg!;
+    // a lifted hive shows a little less than its weight (tilt), and a day was eaten since: within a tenth of what is missing
+    expect(Math.abs(more / -short.aboveNeedKg! - 1)).toBeLessThan(0.1);
+  });
+});
+
+describe('a plan', () => {
+  test('taking a colony out, renaming one or reordering records changes no figure of another colony', () => {
+    const figures = (of: typeof demo) => new Map(of.outlooks.map(({ colony, hasKg, needKg, holdFrac, runOut }) => [colony, { hasKg, needKg, holdFrac, runOut }]));
+    const all = figures(demo);
+    // the rule of the middle colony is learnt from all: without a record of the keeper nothing is shared but weather, tare and scale
+    const noRule = (records: readonly JournalRecord[]) => records.filter((r) => !(r.kind === 'setting' && r.body.key === 'ownRule'));
+    const free = figures(planOf(noRule(journal.records)));
+    const fewer = figures(planOf(noRule(without('C7'))));
+    expect(fewer.size).toBe(25);
+    for (const [colony, one] of fewer) {
+      // read at its front only: its weight rests on the front share learnt from the other hives, and that is meant to change
+      if (colony === 'colony-c10') continue;
+      const whole = free.get(colony)!;
+      expect(one.needKg).toBe(whole.needKg);
+    }
+    const renamed = journal.records.map((record) =>
+      record.kind === 'hive' && record.body.label === 'A1' ? { ...record, body: { ...record.body, label: 'Z99' } } : record,
+    );
+    expect(figures(planOf(renamed))).toEqual(all);
+    expect(figures(planOf([...journal.records].reverse()))).toEqual(all);
+  });
+
+  test('the same inputs give the same plan, and another seed another one', () => {
+    expect(planOf(journal.records)).toEqual(demo);
+    expect(line('B4', planOf(journal.records, { seed: 2 })).needKg).not.toBe(line('B4').needKg);
+  });
+
+  test('curves are taken over from an earlier preparation when only a weighing was added', () => {
+    const weighings = journal.records.filter((record) => record.kind === 'weighing');
+    const before = preparePlan(foldHolding(journal.records.filter((record) => record !== weighings.at(-1))), setting);
+    if (!before.ok) throw new Error(JSON.stringify(before.error));
+    const after = preparePlan(foldHolding(journal.records), setting, before.value);
+    if (!after.ok) throw new Error(JSON.stringify(after.error));
+    const shared = [...after.value.curves].filter(([key, curve]) => before.value.curves.get(key) === curve);
+    expect(shared.length).toBe(26);
+  });
+
+  test('without a solver the provision says that it is greedy', () => {
+    expect(demo.provision?.method).toBe('greedy');
+    expect(demo.made.solver).toBeNull();
+  });
+
+  test('a colder place needs more, an unknown place and a journal without a living colony are refused', () => {
+    expect(line('B4', planOf(journal.records, { place: 'Fairbanks AK' })).needKg).toBeGreaterThan(line('B4', planOf(journal.records, { place: 'Toronto ON' })).needKg);
+    expect(plan(foldHolding(journal.records), { ...setting, place: 'Atlantis' }, { journalDigest: '' }).ok).toBe(false);
+    expect(plan(foldHolding([]), setting, { journalDigest: '' }).ok).toBe(false);
+    expect(plan(foldHolding(journal.records), { ...setting, today: '2026-02-30' }, { journalDigest: '' }).ok).toBe(false);
+  });
+
+  test('records dated after today are kept and not used', () => {
+    const early = planOf(journal.records, { today: '2026-09-12' });
+    expect(early.later).toBeGreaterThan(20);
+    expect(line('B4', early).hasKg).not.toBe(line('B4').hasKg);
+  });
+});
