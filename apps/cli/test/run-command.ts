@@ -33,5 +33,6 @@ export async function runCommand(argv: readonly string[], input: string | Uint8A
 
 /** Text without the kinds of trace that must never reach a keeper. */
 export function looksLikeTrace(text: string): boolean {
-  return /\n\s+at |node:internal|\.ts:\d|\.mjs:\d|undefined|\[object|NaN/.test(text);
+  // a NaN the user typed is shown back in quotes; one of ours would stand bare
+  return /\n\s+at |node:internal|\.ts:\d|\.mjs:\d|undefined|\[object|(?<!")NaN/.test(text);
 }

@@ -106,7 +106,9 @@ export const output = z.strictObject({
     .describe('add up to 1; all 0 when nothing is in doubt'),
   scaleKg: spread('kg').describe('change of the hive’s weight from `from` to `to`, negative: lighter; frost may hide a part'),
   extrapolating: z.boolean().describe('true where the model goes beyond what was measured'),
-  extrapolatingBecause: z.array(z.enum(['below-weighed-cold', 'fewer-bees-than-measured', 'more-bees-than-measured', 'forage-after-to'])),
+  extrapolatingBecause: z
+    .array(z.enum(['below-weighed-cold', 'fewer-bees-than-measured', 'more-bees-than-measured', 'forage-after-to']))
+    .describe('where it goes beyond'),
   winterableAlone: z.boolean().describe('false below the least size to be wintered alone'),
   contactKg: massKg.describe('what the combs at the cluster must hold for the longest spell of cold [kg]'),
   hiveWPerK: z.number().describe('heat lost per kelvin around the cluster [W/K]'),
@@ -118,9 +120,10 @@ export const output = z.strictObject({
       levelMedian: z.number().describe('what the colonies are taken to eat against the model, after the record'),
       levelLogSd: z.number().describe('standard deviation of its logarithm'),
     })
-    .nullable(),
-  members: z.number(),
-  seed: z.number(),
+    .nullable()
+    .describe('the keeper’s rule on this colony; null where none was given'),
+  members: z.number().describe('cases drawn'),
+  seed: z.number().describe('seed of the random numbers'),
 });
 
 export const example = {
