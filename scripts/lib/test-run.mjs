@@ -40,6 +40,7 @@ export async function testAll() {
     return broken.length === 0 && modules > 0;
   });
   for (const project of projects) tally.step(`types of ${project}`, () => compiles(project));
+  tally.step('the demo journal is what its maker writes', () => node(join(root, 'scripts/make-demo.mjs'), '--check'));
   tally.step('documents are those of data/ and the checks', () => node(join(root, 'scripts/make-docs.mjs'), '--check'));
   tally.step('tests', () => tests({}));
   tally.end();

@@ -63,7 +63,15 @@ export {
   syrup,
 } from './matter/index.ts';
 export { mitesParameters, WASH_BEES, WASH_CERTAINTY, WASH_DAYS_AHEAD, type WashAnswer, wash } from './mites/index.ts';
-export { FROST_YEAR, type FrostOdds, seasonDistribution, WEATHER_RANGES, type WeatherAnswer, type WeatherInput, weather } from './phenology/index.ts';
+export {
+  FROST_YEAR,
+  type FrostOdds,
+  seasonDistribution,
+  WEATHER_RANGES,
+  type WeatherAnswer,
+  type WeatherInput,
+  weather,
+} from './phenology/index.ts';
 export type { ColonyOutlook, DateOdds, EndedColony, Plan, PlanSetting, State, StateNote, Task, YardDates } from './plan/index.ts';
 export { CODE_VERSION, PLAN_VERSION, type PreparedPlan, plan, planFrom, preparePlan } from './plan/index.ts';
 export {

@@ -73,7 +73,12 @@ describe('an outlook', () => {
       '2027-05',
       '2027-06',
     ]);
-    const pinned = ask({ ...base, members: 20, beesSdFrac: 0, fixed: Object.fromEntries(Object.entries(winterParameters).map(([n, r]) => [n, r.value])) });
+    const pinned = ask({
+      ...base,
+      members: 20,
+      beesSdFrac: 0,
+      fixed: Object.fromEntries(Object.entries(winterParameters).map(([n, r]) => [n, r.value])),
+    });
     const days = pinned.dailyUseKg.reduce((sum, kg) => sum + kg, 0);
     const months = pinned.monthlyUseKg.reduce((sum, { p50 }) => sum + p50, 0);
     // medians of days and of months against the median of the sum: members differ only by weather here

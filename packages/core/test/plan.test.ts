@@ -56,7 +56,8 @@ describe('the demo holding', () => {
 
 describe('a plan', () => {
   test('taking a colony out, renaming one or reordering records changes no figure of another colony', () => {
-    const figures = (of: typeof demo) => new Map(of.outlooks.map(({ colony, hasKg, needKg, holdFrac, runOut }) => [colony, { hasKg, needKg, holdFrac, runOut }]));
+    const figures = (of: typeof demo) =>
+      new Map(of.outlooks.map(({ colony, hasKg, needKg, holdFrac, runOut }) => [colony, { hasKg, needKg, holdFrac, runOut }]));
     const all = figures(demo);
     // the rule of the middle colony is learnt from all: without a record of the keeper nothing is shared but weather, tare and scale
     const noRule = (records: readonly JournalRecord[]) => records.filter((r) => !(r.kind === 'setting' && r.body.key === 'ownRule'));
@@ -97,7 +98,9 @@ describe('a plan', () => {
   });
 
   test('a colder place needs more, an unknown place and a journal without a living colony are refused', () => {
-    expect(line('B4', planOf(journal.records, { place: 'Fairbanks AK' })).needKg).toBeGreaterThan(line('B4', planOf(journal.records, { place: 'Toronto ON' })).needKg);
+    expect(line('B4', planOf(journal.records, { place: 'Fairbanks AK' })).needKg).toBeGreaterThan(
+      line('B4', planOf(journal.records, { place: 'Toronto ON' })).needKg,
+    );
     expect(plan(foldHolding(journal.records), { ...setting, place: 'Atlantis' }, { journalDigest: '' }).ok).toBe(false);
     expect(plan(foldHolding([]), setting, { journalDigest: '' }).ok).toBe(false);
     expect(plan(foldHolding(journal.records), { ...setting, today: '2026-02-30' }, { journalDigest: '' }).ok).toBe(false);

@@ -38,7 +38,7 @@ function solved(highs: Highs, run: Model, asked: { model: LpModel; limits: Solve
   run.options.set({
     output_flag: false,
     random_seed: 0,
-    mip_heuristic_effort: (limits as any).effort ?? 0.2,
+    mip_heuristic_effort: 0.2,
     mip_rel_gap: limits.gapFrac,
     mip_abs_gap: limits.gapAbs,
     mip_max_nodes: limits.nodes,
@@ -53,7 +53,8 @@ function solved(highs: Highs, run: Model, asked: { model: LpModel; limits: Solve
   const status = run.getModelStatus();
   const endedBy: EndedBy = status === modelStatus.timeLimit ? 'clock' : status === modelStatus.solutionLimit ? 'nodes' : 'gap';
   if (status === modelStatus.infeasible) return { status: 'infeasible', endedBy: 'proof', solver };
-  if (status === modelStatus.unbounded || status === modelStatus.unboundedOrInfeasible) return { status: 'unbounded', endedBy: 'proof', solver };
+  if (status === modelStatus.unbounded || status === modelStatus.unboundedOrInfeasible)
+    return { status: 'unbounded', endedBy: 'proof', solver };
   if (run.info.get('primal_solution_status') !== solutionStatus.feasible) return { status: 'nothing-found', endedBy, solver };
   const { colValue } = run.getSolution();
   const objective = run.getObjectiveValue();

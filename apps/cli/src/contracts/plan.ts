@@ -58,14 +58,20 @@ const colonyLine = outlookOutput.omit({ ownRule: true }).extend({
 export const output = z.strictObject({
   outlooks: z.array(colonyLine).describe('a line per living colony, least chance to hold first'),
   ended: z
-    .array(z.strictObject({ colony: z.string(), yard: z.string(), label: z.string(), state: z.literal('ended'), how: z.string(), on: date }))
+    .array(
+      z.strictObject({ colony: z.string(), yard: z.string(), label: z.string(), state: z.literal('ended'), how: z.string(), on: date }),
+    )
     .describe('colonies that ended in this winter’s year'),
   provision: anyObject.nullable().describe('answer of the command `provision`'),
   dates: z
     .array(z.strictObject({ yard: z.string(), climate: z.looseObject({ name: z.string() }), dates: z.record(z.string(), odds) }))
     .describe('dates of this winter by yard'),
-  tasks: z.array(z.strictObject({ code: z.string(), colonies: z.array(z.string()), by: date.nullable() })).describe('what is to be done, with the last day on which it does its work'),
-  unread: z.strictObject({ lines: z.number().describe('lines that could not be read'), byWhy: z.record(z.string(), z.number()) }).describe('what could not be read'),
+  tasks: z
+    .array(z.strictObject({ code: z.string(), colonies: z.array(z.string()), by: date.nullable() }))
+    .describe('what is to be done, with the last day on which it does its work'),
+  unread: z
+    .strictObject({ lines: z.number().describe('lines that could not be read'), byWhy: z.record(z.string(), z.number()) })
+    .describe('what could not be read'),
   clashes: z.array(z.looseObject({ kind: z.string() })).describe('records that do not fit together'),
   later: z.number().describe('records dated after today, kept and not used'),
   made: z

@@ -47,7 +47,17 @@ function movesOf(walk: Walk): { readonly moves: readonly Move[]; moveOf(comb: Ca
   const like = new Map<string, Placed[]>();
   for (const placed of walk.placed) {
     const { capped, out } = placed;
-    const key = JSON.stringify([capped.from, placed.to, placed.frame, capped.massKg, out.massKg, out.goesTo, placed.held, capped.fill?.from ?? null, capped.fill?.massKg ?? null]);
+    const key = JSON.stringify([
+      capped.from,
+      placed.to,
+      placed.frame,
+      capped.massKg,
+      out.massKg,
+      out.goesTo,
+      placed.held,
+      capped.fill?.from ?? null,
+      capped.fill?.massKg ?? null,
+    ]);
     like.set(key, [...(like.get(key) ?? []), placed]);
   }
   const nameOf = new Map<CappedComb, string>();
@@ -111,7 +121,11 @@ export function scoreOf(kase: Case, deeds: Deeds): Score {
 
   const placed = deeds.moves.reduce((n, m) => n + m.count, 0);
   const taken = deeds.moves.filter((m) => m.fromKind === 'colony').reduce((n, m) => n + m.count, 0);
-  const opened = new Set([...deeds.moves.flatMap((m) => (m.fromKind === 'colony' ? [m.from, m.to] : [m.to])), ...deeds.syrup.map((s) => s.to), ...deeds.unite.flatMap((u) => [u.from, u.into])]);
+  const opened = new Set([
+    ...deeds.moves.flatMap((m) => (m.fromKind === 'colony' ? [m.from, m.to] : [m.to])),
+    ...deeds.syrup.map((s) => s.to),
+    ...deeds.unite.flatMap((u) => [u.from, u.into]),
+  ]);
   const weightOf = (id: string) => kase.colonies.find((c) => c.id === id)!.openingWeight;
   const litres = deeds.syrup.reduce((l, s) => l + s.litres, 0);
   const candyKg = deeds.candy.reduce((kg, c) => kg + c.sugarKg, 0);
@@ -126,7 +140,9 @@ export function scoreOf(kase: Case, deeds: Deeds): Score {
     candyKg * p.candyKgMinutes.value +
     deeds.unite.length * p.uniteMinutes.value;
   const fromBankKg = deeds.moves.reduce((kg, m) => kg + m.gainKg - m.giverLossKg, 0);
-  const openings = [...opened, ...deeds.looks.map((l) => l.colony)].reduce((n, id) => n + weightOf(id), 0) + deeds.candy.length * p.openingWeightAfterGluing.value;
+  const openings =
+    [...opened, ...deeds.looks.map((l) => l.colony)].reduce((n, id) => n + weightOf(id), 0) +
+    deeds.candy.length * p.openingWeightAfterGluing.value;
   return {
     uncovered,
     totals: {

@@ -52,7 +52,14 @@ class Work {
   }
 
   choice(): Choice {
-    return { into: [...this.into.values()], outOf: [...this.outOf.values()], syrup: this.syrup, candy: this.candy, unite: this.united, looks: [...this.looks] };
+    return {
+      into: [...this.into.values()],
+      outOf: [...this.outOf.values()],
+      syrup: this.syrup,
+      candy: this.candy,
+      unite: this.united,
+      looks: [...this.looks],
+    };
   }
 
   isGone(colony: number): boolean {

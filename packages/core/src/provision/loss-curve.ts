@@ -28,7 +28,8 @@ export interface LossPiece {
  * checked         provision-loss.test.ts
  */
 export function lossCurve(needKg: number, hasSdKg: number, certaintyFrac: number): readonly LossPoint[] {
-  if (!(certaintyFrac >= 0.5 && certaintyFrac <= 0.999)) throw new RangeError(`lossCurve: certaintyFrac is ${certaintyFrac}, must be 0.5 to 0.999`);
+  if (!(certaintyFrac >= 0.5 && certaintyFrac <= 0.999))
+    throw new RangeError(`lossCurve: certaintyFrac is ${certaintyFrac}, must be 0.5 to 0.999`);
   const z = normalQuantile(certaintyFrac);
   const spreadKg = spreadOfNeed(needKg, hasSdKg, z);
   const base = 1 - certaintyFrac;

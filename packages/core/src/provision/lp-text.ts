@@ -2,7 +2,22 @@ import type { LpModel, LpSum } from './solve.ts';
 
 /** Names every reader of the format takes: no operators, no leading digit or e (which could be read as a power of ten), at most 16 characters. */
 const LEGAL = /^(?![eE])[A-Za-z][A-Za-z0-9_]{0,15}$/;
-const WORDS = new Set(['st', 'subject', 'bounds', 'bound', 'free', 'inf', 'infinity', 'general', 'generals', 'gen', 'binary', 'binaries', 'bin', 'end']);
+const WORDS = new Set([
+  'st',
+  'subject',
+  'bounds',
+  'bound',
+  'free',
+  'inf',
+  'infinity',
+  'general',
+  'generals',
+  'gen',
+  'binary',
+  'binaries',
+  'bin',
+  'end',
+]);
 const TERMS_PER_LINE = 6;
 
 /**

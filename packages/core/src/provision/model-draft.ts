@@ -22,7 +22,9 @@ export class ModelDraft {
   }
 
   model(title: string, objective: LpSum, kept: readonly { name: string; sum: LpSum; most: number }[]): LpModel {
-    const extra = kept.filter((k) => k.sum.length > 0).map((k) => ({ name: k.name, sum: collected(k.sum), low: null, high: clean(k.most) }));
+    const extra = kept
+      .filter((k) => k.sum.length > 0)
+      .map((k) => ({ name: k.name, sum: collected(k.sum), low: null, high: clean(k.most) }));
     return { title, variables: this.variables, rows: [...this.rows, ...extra], objective: collected(objective) };
   }
 }

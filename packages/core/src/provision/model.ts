@@ -42,7 +42,8 @@ export function buildModel(facts: Facts): ProvisionModel {
   const lightUse: [string, number][][] = groups.map(() => []);
 
   const open = kase.colonies.map((c, i) => {
-    const acts = getters.some((g) => g.colony === i) || givers.some((g) => g.colony === i) || pairs.some((q) => q.from === i || q.into === i);
+    const acts =
+      getters.some((g) => g.colony === i) || givers.some((g) => g.colony === i) || pairs.some((q) => q.from === i || q.into === i);
     if (!acts) return null;
     const name = draft.variable(`o${i}`, 0, 1, WHOLE);
     cost.push([name, perMinute * p.openMinutes.value]);
@@ -60,8 +61,25 @@ export function buildModel(facts: Facts): ProvisionModel {
     const name = draft.variable(`u${k}`, 0, 1, WHOLE);
     cost.push([name, perMinute * p.uniteMinutes.value]);
     for (const side of [pair.from, pair.into]) {
-      draft.row(`uo${k}_${side}`, [[name, 1], [open[side]!, -1]], null, 0);
-      if (look[side] !== null && !kase.colonies[side]!.looked) draft.row(`ul${k}_${side}`, [[name, 1], [look[side]!, -1]], null, 0);
+      draft.row(
+        `uo${k}_${side}`,
+        [
+          [name, 1],
+          [open[side]!, -1],
+        ],
+        null,
+        0,
+      );
+      if (look[side] !== null && !kase.colonies[side]!.looked)
+        draft.row(
+          `ul${k}_${side}`,
+          [
+            [name, 1],
+            [look[side]!, -1],
+          ],
+          null,
+          0,
+        );
     }
     return name;
   });
@@ -109,7 +127,10 @@ export function buildModel(facts: Facts): ProvisionModel {
     });
     if (swaps.length > 0) {
       const leastGainKg = Math.min(...covers.map(([, gainKg]) => gainKg));
-      const most = Math.min(getter.out.reduce((n, o) => n + o.lot.count, 0), Math.ceil(getter.mostKg / leastGainKg - 1e-9));
+      const most = Math.min(
+        getter.out.reduce((n, o) => n + o.lot.count, 0),
+        Math.ceil(getter.mostKg / leastGainKg - 1e-9),
+      );
       draft.row(`zo${r}`, [...swaps, [opened, -most]], null, 0);
       if (getter.needsLook) draft.row(`zl${r}`, [...swaps, [look[getter.colony]!, -most]], null, 0);
       if (gone.length > 0) draft.row(`zu${r}`, [...swaps, ...gone.map(([v]): [string, number] => [v, most])], null, most);
@@ -117,8 +138,24 @@ export function buildModel(facts: Facts): ProvisionModel {
     if (getter.syrupSteps > 0) {
       const steps = draft.variable(`s${r}`, 0, getter.syrupSteps, WHOLE);
       const feeder = draft.variable(`f${r}`, 0, 1, WHOLE);
-      draft.row(`sf${r}`, [[steps, 1], [feeder, -getter.syrupSteps]], null, 0);
-      draft.row(`fo${r}`, [[feeder, 1], [opened, -1]], null, 0);
+      draft.row(
+        `sf${r}`,
+        [
+          [steps, 1],
+          [feeder, -getter.syrupSteps],
+        ],
+        null,
+        0,
+      );
+      draft.row(
+        `fo${r}`,
+        [
+          [feeder, 1],
+          [opened, -1],
+        ],
+        null,
+        0,
+      );
       draft.row(`fu${r}`, gone.length > 0 ? [[feeder, 1], ...gone] : [], null, 1);
       syrup.push({ name: steps, getter: r });
       covers.push([steps, facts.syrupStepKg]);
@@ -130,7 +167,15 @@ export function buildModel(facts: Facts): ProvisionModel {
     if (getter.candySteps > 0) {
       const steps = draft.variable(`k${r}`, 0, getter.candySteps, WHOLE);
       const board = draft.variable(`b${r}`, 0, 1, WHOLE);
-      draft.row(`kb${r}`, [[steps, 1], [board, -getter.candySteps]], null, 0);
+      draft.row(
+        `kb${r}`,
+        [
+          [steps, 1],
+          [board, -getter.candySteps],
+        ],
+        null,
+        0,
+      );
       draft.row(`ku${r}`, gone.length > 0 ? [[board, 1], ...gone] : [], null, 1);
       candy.push({ name: steps, getter: r });
       covers.push([steps, facts.candyStepKg]);
@@ -141,7 +186,10 @@ export function buildModel(facts: Facts): ProvisionModel {
     }
 
     const weight = c.small ? 1 - p.tooSmallLossFrac.value : 1;
-    const pieces = lossPieces(c.curve, getter.mostKg).map((piece, k) => ({ ...piece, name: draft.variable(`q${r}_${k}`, 0, piece.widthKg, {}) }));
+    const pieces = lossPieces(c.curve, getter.mostKg).map((piece, k) => ({
+      ...piece,
+      name: draft.variable(`q${r}_${k}`, 0, piece.widthKg, {}),
+    }));
     pieceNames.push(pieces.map((q, k) => ({ name: q.name, widthKg: q.widthKg, past: q.flatter ? `p${r}_${k}` : null })));
     pieces.forEach((piece, k) => {
       losses.push([piece.name, weight * piece.perKg]);
@@ -149,14 +197,36 @@ export function buildModel(facts: Facts): ProvisionModel {
       // a flatter piece would be used before a steeper one: all before it must be full first
       const past = draft.variable(`p${r}_${k}`, 0, 1, WHOLE);
       pieces.forEach((other, m) => {
-        if (m < k) draft.row(`pf${r}_${k}_${m}`, [[other.name, 1], [past, -other.widthKg]], 0, null);
-        else draft.row(`pt${r}_${k}_${m}`, [[other.name, 1], [past, -other.widthKg]], null, 0);
+        if (m < k)
+          draft.row(
+            `pf${r}_${k}_${m}`,
+            [
+              [other.name, 1],
+              [past, -other.widthKg],
+            ],
+            0,
+            null,
+          );
+        else
+          draft.row(
+            `pt${r}_${k}_${m}`,
+            [
+              [other.name, 1],
+              [past, -other.widthKg],
+            ],
+            null,
+            0,
+          );
       });
     });
     const extra = pairs.flatMap((pair, k): [string, number][] => (pair.into === getter.colony ? [[unite[k]!, -pair.extraKg]] : []));
     const relieved = Math.max(0, getter.baseKg);
-    const pieceSum = pieces.map((q): [string, number] => [q.name, 1]);
-    draft.row(`need${r}`, [...pieces.map((q): [string, number] => [q.name, 1]), ...covers, ...extra, ...gone.map(([v]): [string, number] => [v, relieved])], getter.baseKg, null);
+    draft.row(
+      `need${r}`,
+      [...pieces.map((q): [string, number] => [q.name, 1]), ...covers, ...extra, ...gone.map(([v]): [string, number] => [v, relieved])],
+      getter.baseKg,
+      null,
+    );
   });
   if (feederSum.length > kase.feeders) draft.row('feeders', feederSum, null, kase.feeders);
   draft.row('sugar', sugarSum, null, kase.sugarKg + kase.rules.buySugarUpToKg);
@@ -164,7 +234,9 @@ export function buildModel(facts: Facts): ProvisionModel {
   const outOf: { name: string; giver: number; capped: number; fill: number }[] = [];
   givers.forEach((giver, d) => {
     const gone = unitesOf(giver.colony, 'from');
-    const taken = pairs.flatMap((pair, k): [string, number][] => (pair.into === giver.colony && pair.extraKg > 0 ? [[unite[k]!, pair.extraKg]] : []));
+    const taken = pairs.flatMap((pair, k): [string, number][] =>
+      pair.into === giver.colony && pair.extraKg > 0 ? [[unite[k]!, pair.extraKg]] : [],
+    );
     const gives: [string, number][] = [];
     const swaps: [string, number][] = [];
     giver.capped.forEach(({ lot, group: own }, j) => {
@@ -186,7 +258,10 @@ export function buildModel(facts: Facts): ProvisionModel {
       draft.row(`gap${d}_${j}`, ofLot, null, lot.count);
     });
     if (swaps.length === 0) return;
-    const most = Math.min(giver.capped.reduce((n, g) => n + g.lot.count, 0), Math.floor(giver.spareKg / Math.min(...gives.map(([, kg]) => kg)) + 1e-9));
+    const most = Math.min(
+      giver.capped.reduce((n, g) => n + g.lot.count, 0),
+      Math.floor(giver.spareKg / Math.min(...gives.map(([, kg]) => kg)) + 1e-9),
+    );
     draft.row(`own${d}`, [...gives, ...taken], null, giver.spareKg);
     draft.row(`wo${d}`, [...swaps, [open[giver.colony]!, -most]], null, 0);
     if (giver.needsLook) draft.row(`wl${d}`, [...swaps, [look[giver.colony]!, -most]], null, 0);
@@ -209,8 +284,12 @@ export function buildModel(facts: Facts): ProvisionModel {
   }
   const valuesOf = (choice: Choice): Record<string, number> => {
     const v: Record<string, number> = { one: 1 };
-    const add = (name: string, by: number) => { v[name] = (v[name] ?? 0) + by; };
-    const opens = (colony: number) => { v[open[colony]!] = 1; };
+    const add = (name: string, by: number) => {
+      v[name] = (v[name] ?? 0) + by;
+    };
+    const opens = (colony: number) => {
+      v[open[colony]!] = 1;
+    };
     const cover = getters.map(() => 0);
     const use = groups.map(() => ({ capped: 0, light: 0 }));
     for (const x of choice.into) {
@@ -228,26 +307,54 @@ export function buildModel(facts: Facts): ProvisionModel {
       use[giver.capped[x.capped]!.group]!.capped -= x.count;
       use[x.fill]!.light += x.count;
     }
-    for (const [r, n] of choice.syrup) { v[`s${r}`] = n; v[`f${r}`] = 1; opens(getters[r]!.colony); cover[r]! += n * facts.syrupStepKg; }
-    for (const [r, n] of choice.candy) { v[`k${r}`] = n; v[`b${r}`] = 1; cover[r]! += n * facts.candyStepKg; }
-    for (const k of choice.unite) { v[unite[k]!] = 1; opens(pairs[k]!.from); opens(pairs[k]!.into); }
+    for (const [r, n] of choice.syrup) {
+      v[`s${r}`] = n;
+      v[`f${r}`] = 1;
+      opens(getters[r]!.colony);
+      cover[r]! += n * facts.syrupStepKg;
+    }
+    for (const [r, n] of choice.candy) {
+      v[`k${r}`] = n;
+      v[`b${r}`] = 1;
+      cover[r]! += n * facts.candyStepKg;
+    }
+    for (const k of choice.unite) {
+      v[unite[k]!] = 1;
+      opens(pairs[k]!.from);
+      opens(pairs[k]!.into);
+    }
     for (const i of choice.looks) v[look[i]!] = 1;
     getters.forEach((getter, r) => {
       let shortKg = getter.baseKg - cover[r]!;
-      for (const k of choice.unite) { if (pairs[k]!.into === getter.colony) shortKg += pairs[k]!.extraKg; if (pairs[k]!.from === getter.colony) shortKg = 0; }
+      for (const k of choice.unite) {
+        if (pairs[k]!.into === getter.colony) shortKg += pairs[k]!.extraKg;
+        if (pairs[k]!.from === getter.colony) shortKg = 0;
+      }
       for (const piece of pieceNames[r]!) {
         const kg = Math.min(piece.widthKg, Math.max(0, shortKg));
-        if (kg > 0) { v[piece.name] = kg; if (piece.past !== null) v[piece.past] = 1; }
+        if (kg > 0) {
+          v[piece.name] = kg;
+          if (piece.past !== null) v[piece.past] = 1;
+        }
         shortKg -= kg;
       }
     });
-    use.forEach((u, g) => { if (u.capped > 0) v[`a${g}`] = u.capped; const more = u.light - groups[g]!.shedCount; if (more > 0) v[`c${g}`] = more; });
+    use.forEach((u, g) => {
+      if (u.capped > 0) v[`a${g}`] = u.capped;
+      const more = u.light - groups[g]!.shedCount;
+      if (more > 0) v[`c${g}`] = more;
+    });
     return v;
   };
   const counted = (values: Readonly<Record<string, number>>, name: string): number => Math.round(values[name] ?? 0);
   return {
     aims: kase.rules.pricePerColony === null ? ['losses', 'cost', 'openings'] : ['sum'],
-    lp: (aim, kept) => draft.model(`provision, aim ${aim}`, sums[aim], kept.map((k) => ({ name: `keep_${k.aim}`, sum: sums[k.aim], most: k.most }))),
+    lp: (aim, kept) =>
+      draft.model(
+        `provision, aim ${aim}`,
+        sums[aim],
+        kept.map((k) => ({ name: `keep_${k.aim}`, sum: sums[k.aim], most: k.most })),
+      ),
     values: valuesOf,
     choice: (values) => ({
       into: into.map(({ name, ...rest }) => ({ ...rest, count: counted(values, name) })).filter((x) => x.count > 0),

@@ -59,9 +59,11 @@ export function provisionLp(input: ProvisionInput, rank: number, solve?: Solve):
   const model = buildModel(facts);
   const aim = model.aims[rank - 1];
   if (aim === undefined) return bad({ kind: 'out-of-range', field: 'rank', value: rank, unit: 'rank', low: 1, high: model.aims.length });
-  if (rank > 1 && !solve) return bad({ kind: 'conflict', fields: ['rank'], why: 'ranks above the first need a solver for the ones before' });
+  if (rank > 1 && !solve)
+    return bad({ kind: 'conflict', fields: ['rank'], why: 'ranks above the first need a solver for the ones before' });
   const solved = rank > 1 ? solveRanks(read.value, model, solve!, greedyChoice(facts), rank - 1) : [];
-  if (solved.length < rank - 1) return bad({ kind: 'conflict', fields: ['rank', 'rules.nodes'], why: 'an earlier rank found no plan within its limits' });
+  if (solved.length < rank - 1)
+    return bad({ kind: 'conflict', fields: ['rank', 'rules.nodes'], why: 'an earlier rank found no plan within its limits' });
   return good(toLp(model.lp(aim, keptOf(read.value, model.aims, solved))));
 }
 
@@ -70,33 +72,15 @@ function solveRanks(kase: Case, model: ProvisionModel, solve: Solve, first: Choi
   const solved: Solved[] = [];
   for (const aim of model.aims.slice(0, ranks)) {
     const before = solved.at(-1);
-    let start = model.values(before ? model.choice(before.values) : first);
-    if (before && (globalThis as any).process.env.LNS) {
-      const lp = model.lp(aim, keptOf(kase, model.aims, solved));
-      const rs = [...new Set(lp.variables.filter((v) => /^[zqskfbp]\d/.test(v.name)).map((v) => Number(/\d+/.exec(v.name)![0])))];
-      const size = Number((globalThis as any).process.env.LNS);
-      const k = Math.ceil(rs.length / size);
-      for (let pass = 0; pass < (aim === 'cost' ? 2 : 1); pass++) for (let b = 0; b < k; b++) {
-        const free = new Set(rs.filter((_, i) => (pass === 0 ? i % k === b : Math.floor(i / size) === b)));
-        const part = { ...lp, variables: lp.variables.map((v) => {
-          const m = /^[zqskfbp](\d+)/.exec(v.name);
-          if (!m || free.has(Number(m[1])) ) return v;
-          const x = start[v.name] ?? 0;
-          return { ...v, low: x, high: x };
-        }) };
-        const t0 = (globalThis as any).process.cpuUsage().user;
-        const near = solve(part, { gapFrac: 0.01, gapAbs: GAP_ABS[aim], nodes: Number((globalThis as any).process.env.LN), ...({effort: Number((globalThis as any).process.env.E1)} as any), brakeSeconds: 30, start });
-        if (near.status === 'solved') { start = model.values(model.choice(near.values)); (globalThis as any).console.log('  lns', aim, pass, b, near.objective.toFixed(2), near.gapFrac.toFixed(3), near.nodes, ((globalThis as any).process.cpuUsage().user - t0) / 1e6); } else (globalThis as any).console.log('  lns', near.status);
-      }
-    }
     const result = solve(model.lp(aim, keptOf(kase, model.aims, solved)), {
-      gapFrac: before ? Math.max(kase.rules.gapFrac, 0.02) : kase.rules.gapFrac,
+      gapFrac: kase.rules.gapFrac,
       gapAbs: GAP_ABS[aim],
-      nodes: before ? 1 : kase.rules.nodes,
+      nodes: kase.rules.nodes,
       brakeSeconds: kase.rules.brakeSeconds,
-      start, ...({effort: before ? Number((globalThis as any).process.env.E2) : 0.2} as any),
+      start: model.values(before ? model.choice(before.values) : first),
     });
-    if (result.status === 'infeasible' || result.status === 'unbounded') throw new Error(`provision: the model of ${aim} is ${result.status}`);
+    if (result.status === 'infeasible' || result.status === 'unbounded')
+      throw new Error(`provision: the model of ${aim} is ${result.status}`);
     if (result.status !== 'solved') break;
     solved.push(result);
   }
@@ -111,12 +95,21 @@ function keptOf(kase: Case, aims: readonly Aim[], solved: readonly Solved[]): re
   });
 }
 
-function answerOf(facts: Facts, aims: readonly Aim[], plan: { readonly solved: readonly Solved[]; readonly choice: Choice }): ProvisionAnswer {
+function answerOf(
+  facts: Facts,
+  aims: readonly Aim[],
+  plan: { readonly solved: readonly Solved[]; readonly choice: Choice },
+): ProvisionAnswer {
   const kase = facts.case;
   const deeds = assemble(facts, plan.choice);
   const score = scoreOf(kase, deeds);
   const { expectedLosses, cost, openings } = score.totals;
-  const achieved: Record<Aim, number> = { losses: expectedLosses, cost, openings, sum: (kase.rules.pricePerColony ?? 0) * expectedLosses + cost + kase.prices.opening * openings };
+  const achieved: Record<Aim, number> = {
+    losses: expectedLosses,
+    cost,
+    openings,
+    sum: (kase.rules.pricePerColony ?? 0) * expectedLosses + cost + kase.prices.opening * openings,
+  };
   const ranks = aims.map((aim, i): RankResult => {
     const solved = plan.solved[i];
     return {

@@ -39,10 +39,16 @@ function read(input: ProvisionInput): Case {
   const winterableBees = number('rules.winterableBees', rules.winterableBees ?? winterParameters.minBeesAlone.value, 'bees');
   const gluingOver = rules.gluingOver ?? false;
   const looks = lookReader(input);
-  const colonies = input.colonies.map((colony, i) => readColony(colony, `colonies[${i}]`, { certaintyFrac, winterableBees, gluingOver, looks }));
+  const colonies = input.colonies.map((colony, i) =>
+    readColony(colony, `colonies[${i}]`, { certaintyFrac, winterableBees, gluingOver, looks }),
+  );
   const bank = (input.bank ?? []).map((lot, i) => readLot(lot, `bank[${i}]`, looks));
   const shed = (input.shed ?? []).map((lot, i) => readLot(lot, `shed[${i}]`, looks));
-  noneTwice([...colonies.map((c, i) => [c.id, `colonies[${i}].id`] as const), ...bank.map((l, i) => [l.lot, `bank[${i}].lot`] as const), ...shed.map((l, i) => [l.lot, `shed[${i}].lot`] as const)]);
+  noneTwice([
+    ...colonies.map((c, i) => [c.id, `colonies[${i}].id`] as const),
+    ...bank.map((l, i) => [l.lot, `bank[${i}].lot`] as const),
+    ...shed.map((l, i) => [l.lot, `shed[${i}].lot`] as const),
+  ]);
   const days = number('daysToLastFeeding', input.daysToLastFeeding ?? 0, 'daysToLastFeeding');
   const ripeningDays = number('rules.ripeningDays', rules.ripeningDays ?? parameters.ripeningDays.value, 'ripeningDays');
   return {
@@ -68,7 +74,11 @@ function readRules(input: ProvisionInput): CaseRules {
     crossYards: rules.crossYards ?? false,
     unite: rules.unite ?? true,
     needToleranceKg: number('rules.needToleranceKg', rules.needToleranceKg ?? parameters.needToleranceKg.value, 'needToleranceKg'),
-    lossToleranceColonies: number('rules.lossToleranceColonies', rules.lossToleranceColonies ?? parameters.lossToleranceColonies.value, 'lossToleranceColonies'),
+    lossToleranceColonies: number(
+      'rules.lossToleranceColonies',
+      rules.lossToleranceColonies ?? parameters.lossToleranceColonies.value,
+      'lossToleranceColonies',
+    ),
     sugarKgPerL: (sucroseDensityKgPerM3(sugarFrac, SYRUP_TEMP_C) * sugarFrac) / 1000,
     storesPerSugar: storesPerSugarKg(sugarFrac).low,
     syrupStepL: number('rules.syrupStepL', rules.syrupStepL ?? parameters.syrupStepL.value, 'syrupStepL'),
@@ -103,7 +113,8 @@ function readColony(colony: ProvisionColony, field: string, context: ColonyConte
   const needKg = number(`${field}.needKg`, colony.needKg, 'needKg');
   const bees = number(`${field}.bees`, colony.bees, 'bees');
   const byBees = (parameters.uptakeLPer1000BeesPerDay.value * bees) / 1000;
-  const flag = colony.flag === true ? 'set aside' : colony.flag === false || colony.flag === undefined || colony.flag === '' ? null : colony.flag;
+  const flag =
+    colony.flag === true ? 'set aside' : colony.flag === false || colony.flag === undefined || colony.flag === '' ? null : colony.flag;
   return {
     id: text(`${field}.id`, colony.id),
     yard: text(`${field}.yard`, colony.yard),
@@ -116,9 +127,16 @@ function readColony(colony: ProvisionColony, field: string, context: ColonyConte
     capped: readLots(colony.capped ?? [], `${field}.capped`),
     emptyCombs: readLots(colony.emptyCombs ?? [], `${field}.emptyCombs`),
     spot: spotOf(colony.at ?? null),
-    curve: colony.lossCurve === undefined ? lossCurve(needKg, hasSdKg, context.certaintyFrac) : readCurve(colony.lossCurve, `${field}.lossCurve`),
+    curve:
+      colony.lossCurve === undefined
+        ? lossCurve(needKg, hasSdKg, context.certaintyFrac)
+        : readCurve(colony.lossCurve, `${field}.lossCurve`),
     rimKg: number(`${field}.candyRimKg`, colony.candyRimKg ?? parameters.candyRimKg.value, 'candyRimKg'),
-    uptakeLPerDay: number(`${field}.uptakeLPerDay`, colony.uptakeLPerDay ?? Math.min(parameters.uptakeLPerDay.value, byBees), 'uptakeLPerDay'),
+    uptakeLPerDay: number(
+      `${field}.uptakeLPerDay`,
+      colony.uptakeLPerDay ?? Math.min(parameters.uptakeLPerDay.value, byBees),
+      'uptakeLPerDay',
+    ),
     refusesSyrup: colony.refusesSyrup ?? false,
     openingWeight: (colony.gluingOver ?? context.gluingOver) ? parameters.openingWeightAfterGluing.value : 1,
     mayGive: colony.mayGive ?? true,
@@ -173,7 +191,8 @@ function readUnions(input: ProvisionInput, colonies: readonly CaseColony[]): Rea
   const ids = new Set(colonies.map((c) => c.id));
   (input.unions ?? []).forEach((union, i) => {
     for (const side of ['from', 'into'] as const) {
-      if (!ids.has(union[side])) throw new Refused({ kind: 'unknown-choice', field: `unions[${i}].${side}`, value: String(union[side]), choices: [...ids] });
+      if (!ids.has(union[side]))
+        throw new Refused({ kind: 'unknown-choice', field: `unions[${i}].${side}`, value: String(union[side]), choices: [...ids] });
     }
     needs.set(unionKey(union.from, union.into), number(`unions[${i}].needKg`, union.needKg, 'needKg'));
   });
@@ -197,7 +216,9 @@ function lookReader(input: ProvisionInput): LookReader {
     return day;
   };
   const said = input.rules?.today;
-  const dates = [...input.colonies, ...(input.bank ?? []), ...(input.shed ?? [])].flatMap((x) => (typeof x.looked === 'string' ? [epochDayOf(x.looked) ?? 0] : []));
+  const dates = [...input.colonies, ...(input.bank ?? []), ...(input.shed ?? [])].flatMap((x) =>
+    typeof x.looked === 'string' ? [epochDayOf(x.looked) ?? 0] : [],
+  );
   const today = said === undefined ? dates.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY) : dayOf(said, 'rules.today');
   const agoOf = (looked: string, field: string): number => {
     const ago = today - dayOf(looked, field);
@@ -255,12 +276,20 @@ function number(field: string, value: unknown, range: Range): number {
 
 function whole(field: string, value: unknown, range: Range): number {
   const result = number(field, value, range);
-  if (!Number.isInteger(result)) throw new Refused({ kind: 'implausible', field, value: result, unit: PROVISION_RANGES[range].unit, why: 'must be a whole number' });
+  if (!Number.isInteger(result))
+    throw new Refused({ kind: 'implausible', field, value: result, unit: PROVISION_RANGES[range].unit, why: 'must be a whole number' });
   return result;
 }
 
 function text(field: string, value: unknown): string {
   if (value === undefined || value === null || value === '') throw new Refused({ kind: 'missing', field });
-  if (typeof value !== 'string' || value.length > 200) throw new Refused({ kind: 'implausible', field, value: String(value).length, unit: 'characters', why: 'must be a text of at most 200 characters' });
+  if (typeof value !== 'string' || value.length > 200)
+    throw new Refused({
+      kind: 'implausible',
+      field,
+      value: String(value).length,
+      unit: 'characters',
+      why: 'must be a text of at most 200 characters',
+    });
   return value;
 }

@@ -9,7 +9,8 @@ type Figures = Reason['figures'];
 export function reasonsOf(facts: Facts, deeds: Deeds, score: Score, ranks: readonly RankResult[]): readonly Reason[] {
   const kase = facts.case;
   const reasons: Reason[] = [];
-  const say = (code: ReasonCode, subject: { colony?: string; lot?: string }, figures: Figures) => reasons.push({ code, ...subject, figures });
+  const say = (code: ReasonCode, subject: { colony?: string; lot?: string }, figures: Figures) =>
+    reasons.push({ code, ...subject, figures });
   const isShort = kase.colonies.some((c) => c.shortKg > kase.rules.needToleranceKg);
 
   if (kase.todayAssumed !== null) say('today-assumed', {}, { today: kase.todayAssumed });
@@ -18,7 +19,8 @@ export function reasonsOf(facts: Facts, deeds: Deeds, score: Score, ranks: reado
     if (isShort && c.shortKg < 0) spareReasons(c, { kase, deeds, say });
   }
   if (isShort) {
-    for (const lot of [...kase.bank, ...kase.shed]) if (!lot.looked && lot.count > 0) say('bank-not-looked', { lot: lot.lot }, { count: lot.count });
+    for (const lot of [...kase.bank, ...kase.shed])
+      if (!lot.looked && lot.count > 0) say('bank-not-looked', { lot: lot.lot }, { count: lot.count });
   }
   for (const { colony, kg, lossFrac } of score.uncovered) {
     const c = kase.colonies.find((x) => x.id === colony)!;
@@ -36,7 +38,8 @@ export function reasonsOf(facts: Facts, deeds: Deeds, score: Score, ranks: reado
   if (score.totals.buySugarKg > 0) say('buy-sugar', {}, { kg: score.totals.buySugarKg });
   for (const rank of ranks) {
     if (rank.endedBy === null) say('no-solver', {}, {});
-    else if (rank.endedBy !== 'gap') say('solver-stopped', {}, { aim: rank.aim, by: rank.endedBy, gapFrac: rank.gapFrac, nodes: rank.nodes });
+    else if (rank.endedBy !== 'gap')
+      say('solver-stopped', {}, { aim: rank.aim, by: rank.endedBy, gapFrac: rank.gapFrac, nodes: rank.nodes });
   }
   return reasons;
 }
@@ -76,15 +79,23 @@ function hindrances(c: CaseColony, of: { facts: Facts; deeds: Deeds; score: Scor
     if (!heavier) say('no-heavier-comb', { colony }, {});
     const gapless = facts.givers.filter((g) => {
       const giver = kase.colonies[g.colony]!;
-      const fills = facts.groups.some((h) => h.scope === scope && h.bankCount + h.shedCount + h.lightCount > 0 && g.capped.some((l) => l.lot.frame === h.frame && h.massKg < l.lot.massKg));
+      const fills = facts.groups.some(
+        (h) =>
+          h.scope === scope &&
+          h.bankCount + h.shedCount + h.lightCount > 0 &&
+          g.capped.some((l) => l.lot.frame === h.frame && h.massKg < l.lot.massKg),
+      );
       return (giver.yard === c.yard || rules.crossYards) && !fills;
     });
-    for (const g of gapless) say('no-comb-for-gap', { colony: kase.colonies[g.colony]!.id }, { spareKg: figure(g.spareKg), getter: colony });
+    for (const g of gapless)
+      say('no-comb-for-gap', { colony: kase.colonies[g.colony]!.id }, { spareKg: figure(g.spareKg), getter: colony });
     if (!rules.crossYards) {
-      for (const lot of lotsElsewhere) if (kinds.has(lot.frame)) say('bank-other-yard', { lot: lot.lot }, { yard: lot.yard, count: lot.count, getter: colony });
+      for (const lot of lotsElsewhere)
+        if (kinds.has(lot.frame)) say('bank-other-yard', { lot: lot.lot }, { yard: lot.yard, count: lot.count, getter: colony });
       for (const g of facts.givers) {
         const giver = kase.colonies[g.colony]!;
-        if (giver.yard !== c.yard) say('spare-other-yard', { colony: giver.id }, { yard: giver.yard, spareKg: figure(g.spareKg), getter: colony });
+        if (giver.yard !== c.yard)
+          say('spare-other-yard', { colony: giver.id }, { yard: giver.yard, spareKg: figure(g.spareKg), getter: colony });
       }
     }
   }

@@ -35,11 +35,17 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
     must(to.flag === null, `${m.id}: ${m.to} is set aside`);
     must(to.shortKg > 0 || answer.unite.some((u) => u.into === m.to), `${m.id}: ${m.to} is not short`);
     must(m.out.massKg < m.massKg && m.out.frame === m.frame, `${m.id}: out is no lighter comb of the same kind`);
-    must(to.emptyCombs.some((l) => l.frame === m.frame && like(l.massKg, m.out.massKg) && l.pollenLast !== true), `${m.id}: ${m.to} has no such light comb`);
+    must(
+      to.emptyCombs.some((l) => l.frame === m.frame && like(l.massKg, m.out.massKg) && l.pollenLast !== true),
+      `${m.id}: ${m.to} has no such light comb`,
+    );
     bump(used, JSON.stringify(['out', m.to, m.frame, m.out.massKg]), m.count);
     must(m.out.held ? rules.holdLightCombs && m.out.to === 'shed' : looked(to), `${m.id}: a comb leaves ${m.to} without a look`);
     const away = colony.get(m.out.to);
-    must(m.out.to === 'shed' || (away !== undefined && (away.yard === to.yard || rules.crossYards)), `${m.id}: the light comb goes to ${m.out.to}`);
+    must(
+      m.out.to === 'shed' || (away !== undefined && (away.yard === to.yard || rules.crossYards)),
+      `${m.id}: the light comb goes to ${m.out.to}`,
+    );
     bump(gainKg, m.to, m.count * (m.massKg - m.out.massKg));
     must(Math.abs(m.gainKg - m.count * (m.massKg - m.out.massKg)) <= SLACK_KG, `${m.id}: gain ${m.gainKg}`);
     if (m.fromKind === 'colony') {
@@ -50,7 +56,10 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
       }
       must(from.flag === null && from.mayGive && looked(from), `${m.id}: ${m.from} may not give`);
       must(from.yard === to.yard || rules.crossYards, `${m.id}: across yards`);
-      must(from.capped.some((l) => l.frame === m.frame && like(l.massKg, m.massKg) && l.pollenLast !== true), `${m.id}: ${m.from} has no such capped comb`);
+      must(
+        from.capped.some((l) => l.frame === m.frame && like(l.massKg, m.massKg) && l.pollenLast !== true),
+        `${m.id}: ${m.from} has no such capped comb`,
+      );
       must(m.fill.massKg < m.massKg, `${m.id}: the gap gets no lighter comb`);
       bump(used, JSON.stringify(['capped', m.from, m.frame, m.massKg]), m.count);
       bump(gainKg, m.from, -m.count * (m.massKg - m.fill.massKg));
@@ -64,7 +73,10 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
     }
     for (const lot of [m.fromKind === 'colony' ? undefined : m.from, m.fill && m.fill.fromKind !== 'colony' ? m.fill.from : undefined]) {
       const kept = lot === undefined ? undefined : store.get(lot);
-      must(lot === undefined || (kept !== undefined && kept.looked && kept.frame === m.frame && (kept.yard === to.yard || rules.crossYards)), `${m.id}: lot ${lot} may not be used`);
+      must(
+        lot === undefined || (kept !== undefined && kept.looked && kept.frame === m.frame && (kept.yard === to.yard || rules.crossYards)),
+        `${m.id}: lot ${lot} may not be used`,
+      );
       must(kept === undefined || like(kept.massKg, lot === m.from ? m.massKg : m.fill!.massKg), `${m.id}: weight of lot ${lot}`);
     }
   }
@@ -73,11 +85,15 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
     const [what, id, frame, massKg, into] = JSON.parse(key) as [string, string, string, number, string];
     if (what === 'lot') must(count <= (store.get(id)?.count ?? 0), `lot ${id}: ${count} combs used`);
     else if (what === 'fill') {
-      const sent = answer.moves.filter((m) => m.to === id && m.frame === frame && like(m.out.massKg, massKg) && m.out.to === into).reduce((n, m) => n + m.count, 0);
+      const sent = answer.moves
+        .filter((m) => m.to === id && m.frame === frame && like(m.out.massKg, massKg) && m.out.to === into)
+        .reduce((n, m) => n + m.count, 0);
       must(sent === count, `${id} sends ${sent} light combs to ${into}, which takes ${count}`);
     } else {
       const lots = what === 'out' ? colony.get(id)!.emptyCombs : colony.get(id)!.capped;
-      const there = lots.filter((l) => l.frame === frame && like(l.massKg, massKg) && l.pollenLast !== true).reduce((n, l) => n + l.count, 0);
+      const there = lots
+        .filter((l) => l.frame === frame && like(l.massKg, massKg) && l.pollenLast !== true)
+        .reduce((n, l) => n + l.count, 0);
       must(count <= there, `${id}: ${count} of ${there} combs of ${massKg} kg leave`);
     }
   }
@@ -85,7 +101,10 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
   let sugarKg = 0;
   for (const s of answer.syrup) {
     const c = colony.get(s.to)!;
-    must(s.litres > 0 && Math.abs(s.litres / rules.syrupStepL - Math.round(s.litres / rules.syrupStepL)) < 1e-6, `syrup ${s.to}: ${s.litres} L`);
+    must(
+      s.litres > 0 && Math.abs(s.litres / rules.syrupStepL - Math.round(s.litres / rules.syrupStepL)) < 1e-6,
+      `syrup ${s.to}: ${s.litres} L`,
+    );
     must(s.litres <= c.uptakeLPerDay * kase.feedingDays + 1e-6, `syrup ${s.to}: more than it takes until the last feeding day`);
     must(!c.refusesSyrup, `syrup ${s.to}: it refuses`);
     must(Math.abs(s.sugarKg - s.litres * rules.sugarKgPerL) <= SLACK_KG, `syrup ${s.to}: sugar ${s.sugarKg}`);
@@ -110,33 +129,45 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
     must(!gainKg.has(u.from), `unite ${u.from}: gives or gets and is gone`);
   }
 
-  for (const l of answer.looks) must(rules.allowLookSteps && colony.get(l.colony)!.flag === null && !colony.get(l.colony)!.looked, `look ${l.colony}`);
+  for (const l of answer.looks)
+    must(rules.allowLookSteps && colony.get(l.colony)!.flag === null && !colony.get(l.colony)!.looked, `look ${l.colony}`);
 
   let losses = 0;
   for (const c of kase.colonies) {
     if (answer.unite.some((u) => u.from === c.id)) continue;
     const union = answer.unite.find((u) => u.into === c.id);
-    const needKg = union ? (kase.unionNeedKg.get(`${union.from}\u0000${union.into}`) ?? colony.get(union.from)!.needKg + c.needKg) : c.needKg;
+    const needKg = union
+      ? (kase.unionNeedKg.get(`${union.from}\u0000${union.into}`) ?? colony.get(union.from)!.needKg + c.needKg)
+      : c.needKg;
     const afterKg = c.hasKg + (union ? colony.get(union.from)!.hasKg : 0) + (gainKg.get(c.id) ?? 0);
     const gave = answer.moves.some((m) => m.fromKind === 'colony' && m.from === c.id);
     must(!gave || afterKg >= needKg - SLACK_KG, `${c.id} gives below its own need`);
     must(!gave || !answer.moves.some((m) => m.to === c.id), `${c.id} gives and gets`);
     const said = answer.uncovered.find((x) => x.colony === c.id)?.kg ?? 0;
     const shortKg = needKg - afterKg;
-    must(Math.abs(said - shortKg) <= SLACK_KG || (said === 0 && shortKg <= rules.needToleranceKg + SLACK_KG), `${c.id}: ${said} kg said uncovered, ${shortKg} kg short`);
+    must(
+      Math.abs(said - shortKg) <= SLACK_KG || (said === 0 && shortKg <= rules.needToleranceKg + SLACK_KG),
+      `${c.id}: ${said} kg said uncovered, ${shortKg} kg short`,
+    );
     const lossFrac = broken(c, Math.max(0, shortKg - rules.needToleranceKg));
     losses += c.small ? 1 - (1 - provisionParameters.tooSmallLossFrac.value) * (1 - lossFrac) : lossFrac;
   }
   must(Math.abs(losses - answer.totals.expectedLosses) <= 1e-3, `losses: ${losses} against ${answer.totals.expectedLosses}`);
 
   const position = new Map(answer.order.map((id, i) => [id, i]));
-  must(answer.order.length === answer.steps.length && position.size === answer.steps.length && answer.steps.every((s) => position.has(s.id)), 'order and steps differ');
+  must(
+    answer.order.length === answer.steps.length && position.size === answer.steps.length && answer.steps.every((s) => position.has(s.id)),
+    'order and steps differ',
+  );
   for (const m of answer.moves) {
     const [take, place] = [position.get(`take:${m.id}`), position.get(`place:${m.id}`)];
     must(place !== undefined && (m.fromKind === 'colony') === (take !== undefined) && (take ?? -1) < place, `${m.id}: giver before getter`);
   }
   const lastLook = Math.max(-1, ...answer.looks.map((l) => position.get(l.id) ?? Number.POSITIVE_INFINITY));
-  must(answer.steps.every((s) => s.do === 'look' || position.get(s.id)! > lastLook), 'looks first');
+  must(
+    answer.steps.every((s) => s.do === 'look' || position.get(s.id)! > lastLook),
+    'looks first',
+  );
   return faults;
 }
 

@@ -69,7 +69,9 @@ export function walkOf(facts: Facts, choice: Choice): Walk {
   const todo = hivesOf(facts, choice);
   let here: CaseColony | null = null;
 
-  const looks = [...choice.looks].sort((a, b) => along(colonies[a]!, colonies[b]!)).map((i) => ({ id: `look:${colonies[i]!.id}`, colony: colonies[i]!.id }));
+  const looks = [...choice.looks]
+    .sort((a, b) => along(colonies[a]!, colonies[b]!))
+    .map((i) => ({ id: `look:${colonies[i]!.id}`, colony: colonies[i]!.id }));
   for (const look of looks) steps.push({ do: 'look', colony: look.colony, comb: null });
 
   const canPlace = (hive: Hive) => counts(hive.places.map((p) => p.group)).every(([g, n]) => inHand[g]!.length + bank[g]!.length >= n);
@@ -88,7 +90,13 @@ export function walkOf(facts: Facts, choice: Choice): Walk {
       steps.push({ do: 'fill', colony: colony.id, comb: gap.comb });
     }
     for (const take of hive.takes.splice(0)) {
-      const comb: CappedComb = { from: colony.id, fromKind: 'colony', massKg: take.lot.massKg, massSdKg: take.lot.massSdKg ?? 0, fill: null };
+      const comb: CappedComb = {
+        from: colony.id,
+        fromKind: 'colony',
+        massKg: take.lot.massKg,
+        massSdKg: take.lot.massSdKg ?? 0,
+        fill: null,
+      };
       inHand[take.group]!.push(comb);
       steps.push({ do: 'take', colony: colony.id, comb });
       const fill = light[take.fill]!.shift();
@@ -143,10 +151,20 @@ function bankCombs(facts: Facts, choice: Choice, light: LightComb[][]): CappedCo
     const into = choice.into.filter((x) => x.group === g).reduce((n, x) => n + x.count, 0);
     const given = choice.outOf.filter((x) => facts.givers[x.giver]!.capped[x.capped]!.group === g).reduce((n, x) => n + x.count, 0);
     const combs = each(group.bank.map((i) => bank[i]!).sort((a, b) => Number(b.inHand) - Number(a.inHand)));
-    for (const lot of each(group.shed.map((i) => shed[i]!))) light[g]!.push({ from: lot.lot, fromKind: 'shed', massKg: lot.massKg, goesTo: 'shed' });
+    for (const lot of each(group.shed.map((i) => shed[i]!)))
+      light[g]!.push({ from: lot.lot, fromKind: 'shed', massKg: lot.massKg, goesTo: 'shed' });
     const used = combs.slice(0, into - given);
-    if (group.bankFillCount > 0) for (const lot of combs.slice(into - given)) light[g]!.push({ from: lot.lot, fromKind: 'bank', massKg: lot.massKg, goesTo: 'bank' });
-    return used.map((lot): CappedComb => ({ from: lot.lot, fromKind: lot.inHand ? 'hand' : 'bank', massKg: lot.massKg, massSdKg: lot.massSdKg, fill: null }));
+    if (group.bankFillCount > 0)
+      for (const lot of combs.slice(into - given)) light[g]!.push({ from: lot.lot, fromKind: 'bank', massKg: lot.massKg, goesTo: 'bank' });
+    return used.map(
+      (lot): CappedComb => ({
+        from: lot.lot,
+        fromKind: lot.inHand ? 'hand' : 'bank',
+        massKg: lot.massKg,
+        massSdKg: lot.massSdKg,
+        fill: null,
+      }),
+    );
   });
 }
 
@@ -170,7 +188,11 @@ function along(a: CaseColony, b: CaseColony): number {
 /** Which of two hives is nearer to the one just left: same yard, same row, then along the row. */
 function distance(here: CaseColony | null, a: CaseColony, b: CaseColony): number {
   if (here === null) return along(a, b);
-  const far = (c: CaseColony): number[] => [Number(c.yard !== here.yard), Number(c.spot.row !== here.spot.row), Math.abs(c.spot.along - here.spot.along)];
+  const far = (c: CaseColony): number[] => [
+    Number(c.yard !== here.yard),
+    Number(c.spot.row !== here.spot.row),
+    Math.abs(c.spot.along - here.spot.along),
+  ];
   const [farA, farB] = [far(a), far(b)];
   for (let i = 0; i < farA.length; i++) if (farA[i] !== farB[i]) return farA[i]! - farB[i]!;
   return along(a, b);

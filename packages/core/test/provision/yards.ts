@@ -7,7 +7,12 @@ export function dice(seed: number) {
   let n = 0;
   const unit = () => uniformAt(key, 0, n++);
   const whole = (low: number, high: number) => low + Math.floor(unit() * (high - low + 1));
-  return { unit, whole, pick: <T>(items: readonly T[]): T => items[whole(0, items.length - 1)]!, chance: (share: number) => unit() < share };
+  return {
+    unit,
+    whole,
+    pick: <T>(items: readonly T[]): T => items[whole(0, items.length - 1)]!,
+    chance: (share: number) => unit() < share,
+  };
 }
 
 /** A medium yard as after an autumn round: weighed to a tenth of a kilogram, frames in two kinds, a few lots in the bank. */
@@ -37,14 +42,17 @@ export function mediumYard(seed: number, colonies: number, yards = 2): Provision
       at: { row: 'A', place: i },
     };
   });
-  const bank = Array.from({ length: 4 }, (_, i): BankLot => ({
-    lot: `L${i + 1}`,
-    yard: `Y${1 + (i % yards)}`,
-    frame: i < 2 ? 'deep' : 'medium',
-    count: d.whole(1, Math.ceil(colonies / 8)),
-    massKg: i < 2 ? d.pick([3, 3.4]) : 2,
-    looked: true,
-  }));
+  const bank = Array.from(
+    { length: 4 },
+    (_, i): BankLot => ({
+      lot: `L${i + 1}`,
+      yard: `Y${1 + (i % yards)}`,
+      frame: i < 2 ? 'deep' : 'medium',
+      count: d.whole(1, Math.ceil(colonies / 8)),
+      massKg: i < 2 ? d.pick([3, 3.4]) : 2,
+      looked: true,
+    }),
+  );
   return {
     colonies: list,
     bank,
