@@ -1,15 +1,18 @@
-import { air, candy, heft, outlook, syrup, wash } from '@winterheft/core';
+import { air, candy, heft, outlook, stores, syrup, wash } from '@winterheft/core';
 import type { Command } from './command.ts';
 import * as airContract from './contracts/air.ts';
 import * as candyContract from './contracts/candy.ts';
 import * as heftContract from './contracts/heft.ts';
 import * as outlookContract from './contracts/outlook.ts';
+import * as storesContract from './contracts/stores.ts';
 import * as syrupContract from './contracts/syrup.ts';
 import * as washContract from './contracts/wash.ts';
 import { objectCommand } from './object-command.ts';
 import { planCommand } from './plan-command.ts';
 import { outlookTable } from './print/outlook.ts';
 import { airTable, candyTable, heftTable, syrupTable, washTable } from './print/small-answers.ts';
+import { storesTable } from './print/stores.ts';
+import { provisionCommand } from './provision-command.ts';
 import { weatherCommand } from './weather-command.ts';
 
 /** Every command, in the order the help lists them. */
@@ -22,12 +25,20 @@ export const commands: readonly Command[] = [
     table: heftTable,
   }),
   objectCommand({
+    name: 'stores',
+    summary: 'what a colony holds that its bees can eat, with the error and what to measure next',
+    contract: storesContract,
+    answer: stores,
+    table: storesTable,
+  }),
+  objectCommand({
     name: 'outlook',
     summary: 'what a colony eats until forage, what it needs, and when its stores would end',
     contract: outlookContract,
     answer: outlook,
     table: outlookTable,
   }),
+  provisionCommand,
   planCommand,
   weatherCommand,
   objectCommand({

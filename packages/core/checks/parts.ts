@@ -1,7 +1,16 @@
 import { readBuild } from '../src/matter/index.ts';
 import { partMass } from '../src/stores/index.ts';
 import { storesParameters } from '../src/tables/parameters-stores.gen.ts';
-import { type BoxPart, type Build, type FrameDepth, framePart, PARTS_TABLE, type Part, partOf } from '../src/tables/parts.ts';
+import {
+  type BoxPart,
+  type Build,
+  type FrameDepth,
+  framePart,
+  PARTS_TABLE,
+  type Part,
+  partOf,
+  standardBuild,
+} from '../src/tables/parts.ts';
 import type { Check } from './check.ts';
 
 const LB = 0.45359237;

@@ -1,6 +1,6 @@
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { framePart } from '../tables/parts.ts';
-import { isoDateOf } from '../units/dates.ts';
+import { isoDateOf } from '../units/index.ts';
 import { beesOf } from './bees.ts';
 import { type Belief, believe } from './believe.ts';
 import { cappedNetKg, coversAll, frameNamed, mainDepth } from './counted.ts';

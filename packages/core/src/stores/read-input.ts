@@ -1,7 +1,7 @@
 import { type BuildFacts, readBuild } from '../matter/index.ts';
 import { type BadInput, bad, good, inRange, type Result } from '../result/index.ts';
 import { type Build, partKeys, partOf } from '../tables/parts.ts';
-import { epochDayOf } from '../units/dates.ts';
+import { epochDayOf } from '../units/index.ts';
 import { HEFT_WORDS, type HeftWord, wordWeight } from '../weigh/index.ts';
 import { frameNamed } from './counted.ts';
 import { type Fed, usualWaterKg } from './drying.ts';

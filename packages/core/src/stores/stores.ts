@@ -1,6 +1,6 @@
 import { good, type Result } from '../result/index.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
-import { isoDateOf } from '../units/dates.ts';
+import { isoDateOf } from '../units/index.ts';
 import { type Belief, believe } from './believe.ts';
 import { contactOf, coversAll } from './counted.ts';
 import { type Estimate, errorParts, sdOf } from './errors.ts';
