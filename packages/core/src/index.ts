@@ -84,6 +84,7 @@ export {
   type Move,
   PROVISION_RANGES,
   type ProvisionAnswer,
+  type ProvisionColony,
   type ProvisionInput,
   provision,
   provisionLp,

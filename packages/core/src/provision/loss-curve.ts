@@ -3,7 +3,7 @@ import { provisionParameters } from '../tables/parameters-provision.gen.ts';
 import type { LossPoint } from './input.ts';
 
 /** Chances of loss at which the curve is broken into straight pieces. The largest error of a chord is below 0.02 (tested). */
-const BREAKS = [0.12, 0.3, 0.75, 0.96] as const;
+const BREAKS = [0.1, 0.25, 0.75, 0.95, 0.99] as const;
 
 /** A piece of the curve: from 0 short upward, in order. `concave` where it is flatter than the one before: it may not be used first. */
 export interface LossPiece {

@@ -1,26 +1,19 @@
 import { bad, good, type Result } from '../result/index.ts';
-import { provisionParameters } from '../tables/parameters-provision.gen.ts';
 import type { Aim, ProvisionAnswer, RankResult } from './answer.ts';
 import { assemble, scoreOf } from './assemble.ts';
-import type { Case } from './case.ts';
 import type { Choice } from './choice.ts';
 import { type Facts, factsOf } from './facts.ts';
 import { greedyChoice } from './greedy.ts';
 import type { ProvisionInput } from './input.ts';
 import { toLp } from './lp-text.ts';
-import { buildModel, type ProvisionModel } from './model.ts';
+import { buildModel } from './model.ts';
 import { readProvisionInput } from './read-input.ts';
 import { reasonsOf } from './reasons.ts';
 import { recheck } from './recheck.ts';
-import type { Solve, SolveResult } from './solve.ts';
+import { keptOf, type Solved, solveAims } from './search.ts';
+import type { Solve } from './solve.ts';
 
 const UNIT: Record<Aim, string> = { losses: 'colonies', cost: 'money', openings: 'openings', sum: 'money' };
-/** Gap that never matters, in the unit of the aim: a thousandth of a colony, a hundredth of money. Openings are counted out. */
-const GAP_ABS: Record<Aim, number> = { losses: 0.005, cost: 0.01, openings: 0, sum: 0.01 };
-/** Added to an earlier aim's value before it is kept, so that its own plan still keeps it after rounding. */
-const ROUNDING = 1e-6;
-
-type Solved = Extract<SolveResult, { status: 'solved' }>;
 
 /**
  * Who gives what to whom: swaps of frames, looks, syrup, candy and uniting.
@@ -41,9 +34,12 @@ export function provision(input: ProvisionInput, tools: { readonly solve?: Solve
   const kase = read.value;
   const facts = factsOf(kase);
   const model = buildModel(facts);
-  const solved = tools.solve ? solveRanks(kase, model, tools.solve, greedyChoice(facts)) : [];
+  const first = greedyChoice(facts);
+  const solved = tools.solve ? solveAims({ kase, model, getters: facts.getters.length, solve: tools.solve, first }) : [];
   const last = solved.at(-1);
-  return good(answerOf(facts, model.aims, { solved, choice: last ? model.choice(last.values) : greedyChoice(facts) }));
+  // the plan without what the solver left switched on for nothing
+  const choice = last ? model.choice(model.values(model.choice(last.values))) : first;
+  return good(answerOf(facts, model.aims, { solved, choice }));
 }
 
 /**
@@ -61,38 +57,11 @@ export function provisionLp(input: ProvisionInput, rank: number, solve?: Solve):
   if (aim === undefined) return bad({ kind: 'out-of-range', field: 'rank', value: rank, unit: 'rank', low: 1, high: model.aims.length });
   if (rank > 1 && !solve)
     return bad({ kind: 'conflict', fields: ['rank'], why: 'ranks above the first need a solver for the ones before' });
-  const solved = rank > 1 ? solveRanks(read.value, model, solve!, greedyChoice(facts), rank - 1) : [];
+  const search = { kase: read.value, model, getters: facts.getters.length, first: greedyChoice(facts) };
+  const solved = solve && rank > 1 ? solveAims({ ...search, solve }, rank - 1) : [];
   if (solved.length < rank - 1)
     return bad({ kind: 'conflict', fields: ['rank', 'rules.nodes'], why: 'an earlier rank found no plan within its limits' });
   return good(toLp(model.lp(aim, keptOf(read.value, model.aims, solved))));
-}
-
-/** Solves the aims in order, each starting from the plan of the one before. Ends early where the first finds nothing. */
-function solveRanks(kase: Case, model: ProvisionModel, solve: Solve, first: Choice, ranks = model.aims.length): readonly Solved[] {
-  const solved: Solved[] = [];
-  for (const aim of model.aims.slice(0, ranks)) {
-    const before = solved.at(-1);
-    const result = solve(model.lp(aim, keptOf(kase, model.aims, solved)), {
-      gapFrac: kase.rules.gapFrac,
-      gapAbs: GAP_ABS[aim],
-      nodes: kase.rules.nodes,
-      brakeSeconds: kase.rules.brakeSeconds,
-      start: model.values(before ? model.choice(before.values) : first),
-    });
-    if (result.status === 'infeasible' || result.status === 'unbounded')
-      throw new Error(`provision: the model of ${aim} is ${result.status}`);
-    if (result.status !== 'solved') break;
-    solved.push(result);
-  }
-  return solved;
-}
-
-function keptOf(kase: Case, aims: readonly Aim[], solved: readonly Solved[]): readonly { aim: Aim; most: number }[] {
-  return solved.map(({ objective }, i) => {
-    const aim = aims[i]!;
-    const more = aim === 'losses' ? kase.rules.lossToleranceColonies : Math.abs(objective) * provisionParameters.costToleranceFrac.value;
-    return { aim, most: objective + more + ROUNDING };
-  });
 }
 
 function answerOf(
@@ -112,13 +81,16 @@ function answerOf(
   };
   const ranks = aims.map((aim, i): RankResult => {
     const solved = plan.solved[i];
+    // a later aim may have mended an earlier one on the way
+    const objective = Math.min(solved?.objective ?? Number.POSITIVE_INFINITY, achieved[aim]);
+    const bound = solved ? Math.min(solved.bound, objective) : null;
     return {
       aim,
       unit: UNIT[aim],
-      objective: solved?.objective ?? achieved[aim],
+      objective,
       achieved: achieved[aim],
-      bound: solved?.bound ?? null,
-      gapFrac: solved?.gapFrac ?? null,
+      bound,
+      gapFrac: bound === null ? null : gapOf(objective, bound),
       endedBy: solved?.endedBy ?? null,
       nodes: solved?.nodes ?? 0,
     };
@@ -138,4 +110,9 @@ function answerOf(
   const faults = recheck(kase, answer);
   if (faults.length > 0) throw new Error(`provision: the plan breaks its own rules: ${faults.join('; ')}`);
   return { ...answer, reasons: reasonsOf(facts, deeds, score, ranks) };
+}
+
+/** (objective - bound) / objective; 0 where they agree to the rounding of the answer. */
+function gapOf(objective: number, bound: number): number {
+  return objective - bound <= 2e-6 ? 0 : (objective - bound) / Math.abs(objective);
 }

@@ -74,7 +74,7 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
     for (const lot of [m.fromKind === 'colony' ? undefined : m.from, m.fill && m.fill.fromKind !== 'colony' ? m.fill.from : undefined]) {
       const kept = lot === undefined ? undefined : store.get(lot);
       must(
-        lot === undefined || (kept?.looked && kept.frame === m.frame && (kept.yard === to.yard || rules.crossYards)),
+        lot === undefined || (kept?.looked === true && kept.frame === m.frame && (kept.yard === to.yard || rules.crossYards)),
         `${m.id}: lot ${lot} may not be used`,
       );
       must(kept === undefined || like(kept.massKg, lot === m.from ? m.massKg : m.fill!.massKg), `${m.id}: weight of lot ${lot}`);
