@@ -42,6 +42,8 @@ export async function testAll() {
   for (const project of projects) tally.step(`types of ${project}`, () => compiles(project));
   tally.step('the demo journal is what its maker writes', () => node(join(root, 'scripts/make-demo.mjs'), '--check'));
   tally.step('documents are those of data/ and the checks', () => node(join(root, 'scripts/make-docs.mjs'), '--check'));
+  tally.step('mutants, quick', () => node(join(root, 'scripts/mutants.mjs'), '--quick'));
+  tally.step('bench, quick', () => node(join(root, 'bench/run.mjs'), '--quick'));
   tally.step('tests', () => tests({}));
   tally.end();
 }

@@ -4,6 +4,7 @@ import { envelopeChecks } from './envelope.ts';
 import { honeyChecks } from './honey.ts';
 import { partsChecks } from './parts.ts';
 import { phenologyChecks } from './phenology.ts';
+import { provisionChecks } from './provision.ts';
 import { storesChecks } from './stores.ts';
 import { sugarChecks } from './sugar.ts';
 import { unitsChecks } from './units.ts';
@@ -21,6 +22,7 @@ export const checksByTopic: Readonly<Record<string, readonly Check[]>> = {
   honey: honeyChecks,
   parts: partsChecks,
   phenology: phenologyChecks,
+  provision: provisionChecks,
   stores: storesChecks,
   sugar: sugarChecks,
   units: unitsChecks,

@@ -1,5 +1,5 @@
 import { epochDayOf } from '../src/units/dates.ts';
-import { clusterHeat, dailyUseKg } from '../src/winter/cluster.ts';
+import { basalWPerKg, clusterHeat, dailyUseKg } from '../src/winter/cluster.ts';
 import { drawAppetite, drawColony } from '../src/winter/draws.ts';
 import { makeRun, outcomeOf } from '../src/winter/outcome.ts';
 import { levelPrior } from '../src/winter/own-rule.ts';
@@ -199,6 +199,61 @@ export const winterChecks: readonly Check[] = [
     mark: 'DERIVED',
     usedForSetting: true,
     ours: () => flatRun({ bees: 20000, tempC: -10, from: '2026-10-01', days: 166, broodFrom: null }).bees / 20000,
+  },
+  {
+    name: 'A sleeping bee at 20 °C gives',
+    unit: 'W/kg',
+    expected: 4.7,
+    within: 0.05,
+    why: 'half the last printed digit',
+    source: 'Thermochimica Acta 382:221-227, 2002 (abstract): 4.7 mW/g at 20 °C',
+    mark: 'READ',
+    usedForSetting: true,
+    ours: () => basalWPerKg(20, winterValues()),
+  },
+  {
+    name: 'A sleeping bee at 35 °C gives',
+    unit: 'W/kg',
+    expected: 12.3,
+    within: 0.1,
+    why: 'the Q10 is rounded to one decimal',
+    source: 'Thermochimica Acta 382:221-227, 2002 (abstract): 12.3 mW/g at 35 °C',
+    mark: 'READ',
+    usedForSetting: true,
+    ours: () => basalWPerKg(35, winterValues()),
+  },
+  {
+    name: 'Rooms for wintering are kept at',
+    unit: '°C',
+    expected: 5,
+    within: 0.5,
+    why: 'half a degree: printed without a decimal',
+    source: 'Melathopoulos, Biology and Management of Colonies in Winter, Agriculture Canada Beaverlodge',
+    mark: 'READ',
+    usedForSetting: true,
+    ours: () => winterValues().indoorTempC,
+  },
+  {
+    name: 'A cluster saves nothing more from air warmer than (metabolism is lowest from there on)',
+    unit: '°C',
+    expected: 5,
+    within: 0.5,
+    why: 'lower end of the printed 5 to 10 °C, without a decimal',
+    source: 'Melathopoulos, Biology and Management of Colonies in Winter, Agriculture Canada Beaverlodge',
+    mark: 'READ',
+    usedForSetting: true,
+    ours: () => winterValues().looseTempC,
+  },
+  {
+    name: 'Two deep boxes with combs, covers, stand and floor weigh',
+    unit: 'kg',
+    expected: (8.5 + 1.75 + 2 * 13.69 + 3.38 + 4.06) * 0.45359237,
+    within: 0.1,
+    why: 'the printed weights are to a hundredth of a pound, ours to 0.1 kg',
+    source: 'hobby table of hive parts weighed on a fish scale',
+    mark: 'ARITHMETIC',
+    usedForSetting: true,
+    ours: () => winterValues().ruleTareKg,
   },
   {
     name: 'Kilograms of honey for a thousand workers reared',

@@ -57,7 +57,7 @@ export function smallYard(seed: number): ProvisionInput {
     bank: d.chance(0.6)
       ? [{ lot: 'L', yard: d.pick(['N', 'N', 'S']), frame: 'deep', count: d.whole(1, 2), massKg: 3.1, looked: d.chance(0.8) }]
       : [],
-    shed: d.chance(0.3) ? [{ lot: 'S', yard: 'N', frame: 'deep', count: 1, massKg: 0.9, looked: true }] : [],
+    shed: d.chance(0.7) ? [{ lot: 'S', yard: 'N', frame: 'deep', count: 1, massKg: 0.9, looked: true }] : [],
     sugarKg: d.pick([0, 2.8, 6, 20]),
     feeders: d.whole(0, 2),
     daysToLastFeeding: d.pick([1, 5.5, 8]),

@@ -5,6 +5,8 @@ import { loadHighs } from '../src/index.ts';
 import { bestOf, CANDY_STEP_KG, smallYard } from './every-plan.ts';
 
 const YARDS = 300;
+/** What the three digits of the search's feed figures can change in the losses. */
+const FEED_LOSSES = 0.004;
 const parameters = provisionParameters as unknown as Record<'candyStepKg', { value: number }>;
 const candyStepKg = parameters.candyStepKg.value;
 let solve: Solve;
@@ -47,12 +49,15 @@ test(`[P20] ${YARDS} random small yards: losses and cost are the best there are;
     const input = smallYard(seed);
     const answer = planOf(input);
     const [losses, cost] = answer.ranks;
-    const truth = bestOf(input, losses!.objective + 0.02 + 1e-6);
+    const keep = losses!.objective + (answer.uncovered.length > 0 ? 0.02 : 0);
+    const truth = bestOf(input, keep + FEED_LOSSES);
     // the stores of feed are told with three digits in the search: a few grams, and at most 0.15 colonies a kilogram
     expect(Math.abs(losses!.objective - truth.losses), `losses of yard ${seed}: ${losses!.objective} against ${truth.losses}`).toBeLessThan(
-      0.004,
+      FEED_LOSSES,
     );
-    expect(Math.abs(cost!.objective - truth.cost), `cost of yard ${seed}: ${cost!.objective} against ${truth.cost}`).toBeLessThan(0.02);
+    // the same few grams may put a plan on this or that side of what is kept: the cost lies between the two
+    expect(cost!.objective, `cost of yard ${seed}`).toBeGreaterThanOrEqual(truth.cost - 0.02);
+    expect(cost!.objective, `cost of yard ${seed}`).toBeLessThanOrEqual(bestOf(input, keep - FEED_LOSSES).cost + 0.02);
     if (truth.losses < truth.idle - 1e-6) count.moving++;
     if (answer.uncovered.length > 0) count.uncovered++;
     else if (truth.idle > 1e-6) count.covered++;

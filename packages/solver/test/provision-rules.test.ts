@@ -160,7 +160,11 @@ describe('feeding and uniting', () => {
   test('[P11] one feeder for each colony, no more than it takes on the days left, nothing where it refuses', () => {
     const two = planOf({ colonies: [getter, { ...getter, id: 'Q' }], ...feed });
     expect(two.syrup).toHaveLength(1);
-    const slow = planOf({ colonies: [{ ...getter, hasKg: 2, uptakeLPerDay: 0.5, candyRimKg: 0 }], ...feed });
+    const slow = planOf({
+      colonies: [{ ...getter, hasKg: 12, uptakeLPerDay: 0.5, candyRimKg: 0 }],
+      ...feed,
+      rules: { lossToleranceColonies: 0 },
+    });
     // 0.5 L a day on 13 days less those for ripening: arithmetic
     expect(slow.syrup[0]?.litres).toBeCloseTo(0.5 * (13 - p.ripeningDays.value), 6);
     expect(codes(slow)).toContain('uptake-limit');
@@ -178,7 +182,7 @@ describe('feeding and uniting', () => {
   });
 
   test('[P12] no more sugar than there is and may be bought', () => {
-    const short = planOf({ colonies: [getter], ...feed, sugarKg: 3 });
+    const short = planOf({ colonies: [getter], ...feed, sugarKg: 3, rules: { lossToleranceColonies: 0 } });
     expect(short.totals.sugarKg).toBeLessThanOrEqual(3);
     expect(codes(short)).toContain('sugar-used-up');
     const bought = planOf({ colonies: [getter], ...feed, sugarKg: 3, rules: { buySugarUpToKg: 10 } });
@@ -188,10 +192,10 @@ describe('feeding and uniting', () => {
   });
 
   test('[P13] candy stops at the rim', () => {
-    const answer = planOf({ colonies: [{ ...getter, hasKg: 5 }], sugarKg: 50 });
+    const answer = planOf({ colonies: [{ ...getter, hasKg: 12 }], sugarKg: 50, rules: { lossToleranceColonies: 0 } });
     expect(answer.candy[0]!.sugarKg).toBeCloseTo(p.candyRimKg.value, 6);
     expect(codes(answer)).toContain('rim-full');
-    const small = planOf({ colonies: [{ ...getter, hasKg: 5, candyRimKg: 2 }], sugarKg: 50 });
+    const small = planOf({ colonies: [{ ...getter, hasKg: 12, candyRimKg: 2 }], sugarKg: 50, rules: { lossToleranceColonies: 0 } });
     expect(small.candy[0]!.sugarKg).toBeCloseTo(2, 6);
   });
 
@@ -308,7 +312,8 @@ describe('the answer', () => {
       return solve(model, limits);
     };
     const [a, b] = [planOf(input, { solve: seen }), planOf(shuffled, { solve: seen })];
-    expect(models.slice(models.length / 2)).toEqual(models.slice(0, models.length / 2));
+    // compared as a whole: a difference would fill screens
+    expect(models.slice(models.length / 2).join() === models.slice(0, models.length / 2).join()).toBe(true);
     expect(b.objective).toEqual(a.objective);
     const told = (x: ProvisionAnswer, rename: (id: string) => string) =>
       x.moves.map((m) => `${rename(m.from)}>${rename(m.to)} ${m.count} ${m.massKg}`).sort();
@@ -326,7 +331,7 @@ describe('the answer', () => {
       colonies: [
         giver,
         getter,
-        colony('K', { hasKg: 10, candyRimKg: 2 }),
+        colony('K', { hasKg: 6, candyRimKg: 2 }),
         colony('F', { hasKg: 16, flag: true }),
         colony('T', { bees: 4000, hasKg: 12, needKg: 10 }),
       ],
@@ -371,7 +376,7 @@ describe('the answer', () => {
 
   test('[P29] every colony that stays short is told why', () => {
     let told = 0;
-    for (const seed of [1, 2, 3, 4, 5, 6]) {
+    for (let seed = 1; seed <= 20; seed++) {
       const answer = planOf(mediumYard(seed, 20), {});
       for (const { colony: id } of answer.uncovered) {
         const why = answer.reasons.filter((r) => r.colony === id || r.figures['getter'] === id).map((r) => r.code);

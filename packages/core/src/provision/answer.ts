@@ -86,6 +86,7 @@ export type ReasonCode =
   | 'too-small-united'
   | 'too-small-alone'
   | 'queen-unknown'
+  | 'left-by-tolerance'
   | 'uncovered'
   | 'conditional-on-look'
   | 'light-comb-held'

@@ -18,6 +18,8 @@ export interface ProvisionModel {
   choice(values: Values): Choice;
   /** The values of a plan, with nothing opened, fed or short that need not be. */
   values(choice: Choice): Values;
+  /** Expected losses in a solver's values that come from shortage, without those of colonies too small alone. */
+  shortageLosses(values: Values): number;
   /** True where a variable belongs to one of these getters or to none. */
   isFree(name: string, getters: ReadonlySet<number>): boolean;
 }
@@ -53,6 +55,7 @@ export function buildModel(facts: Facts): ProvisionModel {
       ),
     choice: (values) => choiceOf(sheet, values),
     values: (choice) => valuesOf(sheet, pieces, choice),
+    shortageLosses: (values) => losses.reduce((sum, [name, factor]) => sum + (name.startsWith('q') ? factor * (values[name] ?? 0) : 0), 0),
     isFree: (name, getters) => {
       const getter = /^[zsfkbqp](\d+)/.exec(name)?.[1];
       return getter === undefined || getters.has(Number(getter));

@@ -61,7 +61,7 @@ export function provisionLp(input: ProvisionInput, rank: number, solve?: Solve):
   const solved = solve && rank > 1 ? solveAims({ ...search, solve }, rank - 1) : [];
   if (solved.length < rank - 1)
     return bad({ kind: 'conflict', fields: ['rank', 'rules.nodes'], why: 'an earlier rank found no plan within its limits' });
-  return good(toLp(model.lp(aim, keptOf(read.value, model.aims, solved))));
+  return good(toLp(model.lp(aim, keptOf(read.value, model, solved))));
 }
 
 function answerOf(

@@ -49,12 +49,13 @@ function read(input: ProvisionInput): Case {
     ...bank.map((l, i) => [l.lot, `bank[${i}].lot`] as const),
     ...shed.map((l, i) => [l.lot, `shed[${i}].lot`] as const),
   ]);
+  const yardRank = yardRanks(colonies);
   const days = number('daysToLastFeeding', input.daysToLastFeeding ?? 0, 'daysToLastFeeding');
   const ripeningDays = number('rules.ripeningDays', rules.ripeningDays ?? parameters.ripeningDays.value, 'ripeningDays');
   return {
-    colonies: inOrder(colonies, colonySignature),
-    bank: inOrder(bank, lotSignature),
-    shed: inOrder(shed, lotSignature),
+    colonies: inOrder(colonies, (c) => [colonySignature(c), yardRank(c.yard)]),
+    bank: inOrder(bank, (l) => [lotSignature(l), yardRank(l.yard)]),
+    shed: inOrder(shed, (l) => [lotSignature(l), yardRank(l.yard)]),
     sugarKg: number('sugarKg', input.sugarKg ?? 0, 'sugarKg'),
     feeders: whole('feeders', input.feeders ?? 0, 'feeders'),
     feedingDays: Math.max(0, days - ripeningDays),
@@ -253,10 +254,18 @@ function lotSignature(l: CaseLot): string {
   const { lot, yard, ...rest } = l;
   return JSON.stringify(rest);
 }
-function inOrder<T>(items: readonly T[], signature: (item: T) => string): readonly T[] {
-  const keyed = items.map((item) => ({ item, key: signature(item) }));
+function inOrder<T>(items: readonly T[], signature: (item: T) => readonly string[]): readonly T[] {
+  const keyed = items.map((item) => ({ item, key: signature(item).join('\u0000') }));
   keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
   return keyed.map((k) => k.item);
+}
+
+/** Yards told apart by what stands in them, so that like lots of two yards have an order without names. */
+function yardRanks(colonies: readonly CaseColony[]): (yard: string) => string {
+  const inside = new Map<string, string[]>();
+  for (const c of colonies) inside.set(c.yard, [...(inside.get(c.yard) ?? []), colonySignature(c)]);
+  const ranks = new Map([...inside].map(([yard, signatures]) => [yard, signatures.sort().join()]));
+  return (yard) => ranks.get(yard) ?? '';
 }
 
 function noneTwice(named: readonly (readonly [string, string])[]): void {

@@ -24,7 +24,9 @@ export function reasonsOf(facts: Facts, deeds: Deeds, score: Score, ranks: reado
   }
   for (const { colony, kg, lossFrac } of score.uncovered) {
     const c = kase.colonies.find((x) => x.id === colony)!;
+    const before = reasons.length;
     hindrances(c, { facts, deeds, score, say });
+    if (reasons.length === before) say('left-by-tolerance', { colony }, { kg, toleranceColonies: kase.rules.lossToleranceColonies });
     say('uncovered', { colony }, { kg, lossFrac });
   }
   for (const c of kase.colonies) {

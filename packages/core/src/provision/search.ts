@@ -9,6 +9,8 @@ import type { LpModel, Solve, SolveResult } from './solve.ts';
 const GAP_ABS: Record<Aim, number> = { losses: 0.5, cost: 10, openings: 0, sum: 10 };
 /** Money, work and openings are solved to so many times the asked gap. */
 const LATER_GAPS = 2;
+/** Losses by shortage below this are none: every colony has its need. */
+const NO_LOSSES = 1e-6;
 /** Added to an earlier aim's value before it is kept, so that its own plan still keeps it after rounding. */
 const ROUNDING = 1e-6;
 
@@ -36,7 +38,7 @@ export function solveAims(search: Search, ranks = search.model.aims.length): rea
   const solved: Solved[] = [];
   for (const aim of model.aims.slice(0, ranks)) {
     const before = solved.at(-1);
-    const lp = model.lp(aim, keptOf(kase, model.aims, solved));
+    const lp = model.lp(aim, keptOf(kase, model, solved));
     let start = model.values(before ? model.choice(before.values) : search.first);
     const isLarge = search.getters > p.partGetters.value * 2;
     if (before && isLarge) start = improved(search, { lp, aim, start });
@@ -50,16 +52,27 @@ export function solveAims(search: Search, ranks = search.model.aims.length): rea
     if (result.status === 'infeasible' || result.status === 'unbounded')
       throw new Error(`provision: the model of ${aim} is ${result.status}`);
     if (result.status !== 'solved') break;
-    solved.push(result);
+    solved.push(before || aim !== 'losses' ? result : covered(search, lp, result));
   }
   return solved;
 }
 
-/** Earlier aims with the most they may be in the ranks that follow. */
-export function keptOf(kase: Case, aims: readonly Aim[], solved: readonly Solved[]): readonly { aim: Aim; most: number }[] {
-  return solved.map(({ objective }, i) => {
-    const aim = aims[i]!;
-    const more = aim === 'losses' ? kase.rules.lossToleranceColonies : Math.abs(objective) * provisionParameters.costToleranceFrac.value;
+/** Where the bound leaves it open whether every colony can have its need, that is found out: an absolute gap must not hide it. */
+function covered(search: Search, lp: LpModel, found: Solved): Solved {
+  const { kase, model, solve } = search;
+  const short = model.shortageLosses(found.values);
+  if (short <= NO_LOSSES || found.bound > found.objective - short + NO_LOSSES) return found;
+  const nodes = Math.min(kase.rules.nodes, provisionParameters.laterNodes.value);
+  const result = solve(lp, { gapFrac: 0, gapAbs: 0, nodes, brakeSeconds: kase.rules.brakeSeconds, start: found.values });
+  return result.status === 'solved' && result.objective <= found.objective ? result : found;
+}
+
+/** Earlier aims with the most they may be in the ranks that follow. Where every colony has its need, none may fall short for money. */
+export function keptOf(kase: Case, model: ProvisionModel, solved: readonly Solved[]): readonly { aim: Aim; most: number }[] {
+  return solved.map(({ objective, values }, i) => {
+    const aim = model.aims[i]!;
+    const losses = model.shortageLosses(values) > NO_LOSSES ? kase.rules.lossToleranceColonies : 0;
+    const more = aim === 'losses' ? losses : Math.abs(objective) * provisionParameters.costToleranceFrac.value;
     return { aim, most: objective + more + ROUNDING };
   });
 }

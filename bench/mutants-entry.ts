@@ -1,0 +1,11 @@
+export { checksByTopic, passes } from '../packages/core/checks/index.ts';
+export { envelopeParameters } from '../packages/core/src/tables/parameters-envelope.gen.ts';
+export { matterParameters } from '../packages/core/src/tables/parameters-matter.gen.ts';
+export { mitesParameters } from '../packages/core/src/tables/parameters-mites.gen.ts';
+export { phenologyParameters } from '../packages/core/src/tables/parameters-phenology.gen.ts';
+export { provisionParameters } from '../packages/core/src/tables/parameters-provision.gen.ts';
+export { storesParameters } from '../packages/core/src/tables/parameters-stores.gen.ts';
+export { weatherParameters } from '../packages/core/src/tables/parameters-weather.gen.ts';
+export { weighParameters } from '../packages/core/src/tables/parameters-weigh.gen.ts';
+export { winterParameters } from '../packages/core/src/tables/parameters-winter.gen.ts';
+export { PARTS } from '../packages/core/src/tables/parts.gen.ts';
