@@ -114,6 +114,8 @@ export function reasonSentence(reason: Reason, naming: Naming): string {
       return `${at} is too small to winter alone (about ${number('bees')} bees) and there is none to unite it with.`;
     case 'queen-unknown':
       return `${at}: whether both it and ${colony('into')} have a queen is not known; look before uniting.`;
+    case 'left-by-tolerance':
+      return `${at} could be given more, but what it is short of costs so little in expected losses that the work was left.`;
     case 'uncovered':
       return `${at} stays short of ${mass('kg')}: about ${Math.round(number('lossFrac') * 100)} in 100 more risk of loss.`;
     case 'conditional-on-look':
