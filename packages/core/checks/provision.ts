@@ -1,40 +1,71 @@
-import { provisionParameters as p } from '../src/tables/parameters-provision.gen.ts';
+import { lossAt, lossCurve, readProvisionInput } from '../src/provision/index.ts';
 import type { Check } from './check.ts';
 
-const US_GALLON_L = 3.785411784;
+/** Syrup a colony of so many bees is planned to take in a day [L]. */
+function uptakeLPerDay(bees: number): number {
+  const read = readProvisionInput({ colonies: [{ id: 'A', yard: 'Y', bees, hasKg: 10, hasSdKg: 1, needKg: 20 }] });
+  if (!read.ok) throw new Error(JSON.stringify(read.error));
+  return read.value.colonies[0]!.uptakeLPerDay;
+}
+
+/** Sugar a colony's rim takes when nothing is said [kg]. */
+function rimKg(): number {
+  const read = readProvisionInput({ colonies: [{ id: 'A', yard: 'Y', bees: 20_000, hasKg: 10, hasSdKg: 1, needKg: 20 }] });
+  if (!read.ok) throw new Error(JSON.stringify(read.error));
+  return read.value.colonies[0]!.rimKg;
+}
 
 export const provisionChecks: readonly Check[] = [
   {
-    name: 'A strong colony takes from an inverted pail in a day',
-    unit: 'L',
-    expected: (2 * US_GALLON_L) / 5,
+    name: 'syrup a strong colony is planned to take in a day: two US gallons in five days from an inverted pail',
+    unit: 'L/day',
+    expected: (2 * 3.785412) / 5,
     within: 0.05,
-    why: 'two gallons in five days is printed in whole numbers; ours is rounded to 0.1 L',
-    source: 'cowetabeekeepers.org: 2 US gallons in 5 days',
+    why: 'the rule is in whole gallons and days',
+    source: 'coweta-syrup',
     mark: 'READ',
-    usedForSetting: true,
-    ours: () => p.uptakeLPerDay.value,
+    ours: () => uptakeLPerDay(60_000),
   },
   {
-    name: 'A thousand bees take in a day, at most',
-    unit: 'L',
-    expected: 0.0807 / 1.23,
-    within: 0.002,
-    why: 'standard error 1.6 of 80.7 mg',
-    source: 'cage study: 80.7 ± 1.6 mg of 50 % syrup a bee and day, 1.23 kg/L',
-    mark: 'ARITHMETIC',
-    usedForSetting: true,
-    ours: () => p.uptakeLPer1000BeesPerDay.value,
+    name: 'syrup 1,000 bees are planned to take in a day at most: what caged bees took, 80.7 mg a bee of 50 % syrup',
+    unit: 'L/day',
+    // 1.2296 kg/L is the handbook's density of 50 % sucrose at 20 °C
+    expected: 0.0807 / 1.2296,
+    within: 0.0013,
+    why: "the study's standard error, 1.6 mg in 80.7",
+    source: 'cage-uptake',
+    mark: 'DERIVED',
+    ours: () => uptakeLPerDay(10_000) / 10,
   },
   {
-    name: 'Sugar in a ten-frame rim 38 mm deep, packed damp',
+    name: 'sugar in a candy rim: 467 by 375 by 38 mm inside, packed damp at 0.9 to 1.0 kg/L',
     unit: 'kg',
-    expected: [6, 6.7],
-    within: 0,
-    why: '6.7 L at 0.9 to 1.0 kg/L',
-    source: 'inside of the ten-frame box; packed density of damp sugar (from memory)',
-    mark: 'ARITHMETIC',
+    expected: [0.467 * 0.375 * 38 * 0.9, 0.467 * 0.375 * 38 * 1.0],
+    within: 0.05,
+    why: 'rounding to half a kilogram',
+    source: 'trade-rim',
+    mark: 'DERIVED',
+    ours: rimKg,
+  },
+  {
+    name: 'a colony of well-known size and stores that holds one mean winter and no more is lost in half of the winters: share of its need that is margin',
+    unit: '1',
+    // need = mean (1 + 1.645 x 0.2), so the margin is 0.329 / 1.329 of it
+    expected: 0.329 / 1.329,
+    within: 0.005,
+    why: 'the spread of 0.2 has one digit; half of its last would be 0.05, but the default is meant as 0.2',
+    source: 'norrstrom-2021',
+    mark: 'DERIVED',
     usedForSetting: true,
-    ours: () => p.candyRimKg.value,
+    ours: () => {
+      const curve = lossCurve(1, 0, 0.95);
+      let [low, high] = [0, 1];
+      for (let i = 0; i < 50; i++) {
+        const middle = (low + high) / 2;
+        if (lossAt(curve, middle) < 0.45) low = middle;
+        else high = middle;
+      }
+      return low;
+    },
   },
 ];

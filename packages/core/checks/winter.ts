@@ -2,6 +2,7 @@ import { epochDayOf } from '../src/units/dates.ts';
 import { basalWPerKg, clusterHeat, dailyUseKg } from '../src/winter/cluster.ts';
 import { drawAppetite, drawColony } from '../src/winter/draws.ts';
 import { makeRun, outcomeOf } from '../src/winter/outcome.ts';
+import { outlook } from '../src/winter/outlook.ts';
 import { levelPrior } from '../src/winter/own-rule.ts';
 import { winterValues } from '../src/winter/parameters.ts';
 import { meanOf, varianceOf } from '../src/winter/quantiles.ts';
@@ -49,6 +50,22 @@ function swedishStudy(): { mean: number; sd: number } {
   const factor = drawAppetite(draw, levelPrior());
   const use = factor.map((k, i) => k * grams(bees[i]!, 3.5));
   return { mean: meanOf(use), sd: Math.sqrt(varianceOf(use)) };
+}
+
+/** Need from October to mid-May for 20,000 bees counted without error; the other months of the place are invented around its January. */
+function seasonNeedKg(januaryC: number): number {
+  const monthlyMeanC = [januaryC, januaryC + 3, januaryC + 11, 2 + januaryC / 10, 10, 15, 18, 16, 10, 2, 1 + januaryC / 2, 0.85 * januaryC];
+  const answer = outlook({
+    bees: 20000,
+    beesSdFrac: 0,
+    hive: { conductanceWPerK: BARE },
+    from: '2026-10-01',
+    to: '2027-05-15',
+    forage: '2027-05-15',
+    monthlyMeanC,
+    members: 200,
+  });
+  return answer.ok ? answer.value.needKg : Number.NaN;
 }
 
 /** Spread of colony sizes in a yard before winter; not printed in the study's abstract: our assumption, in the row's name. */
@@ -199,6 +216,37 @@ export const winterChecks: readonly Check[] = [
     mark: 'DERIVED',
     usedForSetting: true,
     ours: () => flatRun({ bees: 20000, tempC: -10, from: '2026-10-01', days: 166, broodFrom: null }).bees / 20000,
+  },
+  {
+    name: 'Need at 19 in 20 of 20,000 bees in bare wood from October to mid-May, January mean -29 °C',
+    unit: 'kg',
+    expected: [20, 41],
+    within: 0,
+    why: 'the span of the published autumn recommendations for such places',
+    source: 'USDA Circular 702 (1944), Univ. Florida EDIS IN1006, Yukon practice: 27 kg a box to 41 kg a colony',
+    mark: 'READ',
+    ours: () => seasonNeedKg(-29),
+  },
+  {
+    name: 'Need at 19 in 20 of 20,000 bees in bare wood from October to mid-May, January mean -10 °C: 26 kg is enough',
+    unit: 'kg',
+    expected: [15, 26],
+    within: 0,
+    why: 'a colony of that size holding 26 kg is called enough in such a place; below 15 kg would starve most rules of the trade',
+    source: 'common practice, no source',
+    mark: 'PRACTICE',
+    ours: () => seasonNeedKg(-10),
+  },
+  {
+    name: 'Bees below which a colony is not wintered alone: the published 4,000 to 5,000 lie below it',
+    unit: 'bees',
+    expected: [5000, 11400],
+    within: 0,
+    why: 'from the review to six covered frames of 1,900 bees',
+    source: 'Minaud et al. 2024, Heliyon (second hand); keepers: six frames the least',
+    mark: 'READ-2',
+    usedForSetting: true,
+    ours: () => winterValues().minBeesAlone,
   },
   {
     name: 'A sleeping bee at 20 °C gives',
