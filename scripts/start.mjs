@@ -3,4 +3,6 @@
 import { requireNode } from './lib/node-version.mjs';
 
 requireNode();
+// `npm start | head` closes the pipe early: that is no error
+process.stdout.on('error', (error) => process.exit(error.code === 'EPIPE' ? 0 : 1));
 import('./lib/start-run.mjs').then((module) => module.start(process.argv.slice(2)));

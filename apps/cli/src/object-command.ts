@@ -1,9 +1,10 @@
 import { bad, good, type Result } from '@winterheft/core';
+import type { Fault } from '@winterheft/words';
 import type * as z from 'zod';
 import type { Command, Failure, View } from './command.ts';
 import type { Io } from './io.ts';
 import { jsonOf, textOf } from './json-input.ts';
-import { checked } from './schema-faults.ts';
+import { checked, explained } from './schema-faults.ts';
 
 /** The text of FILE or of standard input. */
 export async function inputText(
@@ -24,7 +25,7 @@ export function objectCommand<I extends z.ZodType, A extends object>(parts: {
   readonly summary: string;
   readonly contract: { readonly input: I; readonly output: z.ZodType; readonly example: z.input<I> };
   readonly options?: Command['options'];
-  readonly answer: (input: z.output<I>) => Result<A, Failure>;
+  readonly answer: (input: z.output<I>) => Result<A, Fault>;
   readonly table: (answer: A, view: View & { readonly input: z.output<I> }) => string;
 }): Command {
   const { name, summary, contract } = parts;
@@ -39,7 +40,7 @@ export function objectCommand<I extends z.ZodType, A extends object>(parts: {
       const input = await objectInput(contract.input, file, io);
       if (!input.ok) return input;
       const answer = parts.answer(input.value);
-      if (!answer.ok) return answer;
+      if (!answer.ok) return bad(explained(answer.error, contract.input, input.value));
       return good({ json: answer.value, table: (view) => parts.table(answer.value, { ...view, input: input.value }) });
     },
   };

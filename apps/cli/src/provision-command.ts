@@ -5,6 +5,7 @@ import * as contract from './contracts/provision.ts';
 import { exampleOf, objectInput } from './object-command.ts';
 import { wholeOption } from './option-values.ts';
 import { provisionLines } from './print/provision.ts';
+import { explained } from './schema-faults.ts';
 import { loadedSolver } from './solver.ts';
 
 const MOST_RANKS = 3;
@@ -36,7 +37,7 @@ export const provisionCommand: Command = {
       return text.ok ? good({ text: text.value }) : text;
     }
     const answer = provision(input.value, { solve: await loadedSolver() });
-    if (!answer.ok) return answer;
+    if (!answer.ok) return bad(explained(answer.error, contract.input, input.value));
     const table = (view: View) =>
       provisionLines(answer.value, view, { units: view.units, colony: (id) => shortened(id, 16), lot: (id) => shortened(id, 16) });
     return good({ json: answer.value, table });

@@ -158,8 +158,29 @@ export function checked<T extends z.ZodType>(schema: T, input: unknown): Result<
   }
   const parsed = schema.safeParse(input);
   if (parsed.success) return good(parsed.data);
-  const json = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }) as JsonSchema;
+  const json = jsonSchemaOf(schema);
   const issue = parsed.error.issues[0]!;
   const fault = faultOf(issue, input, json);
   return bad({ fault, allowed: limitsAt(json, issue.path) });
+}
+
+/** A fault the core found, with what the schema and the input say about its fields. */
+export function explained(fault: Fault, schema: z.ZodType, input: unknown): SchemaFault {
+  if (fault.kind === 'conflict') {
+    const values = fault.fields
+      .map((field) => valueAt(input, pathOf(field)))
+      .map((value) => (value === undefined ? undefined : quotedIfText(value)));
+    return { fault, allowed: { values } };
+  }
+  if (fault.kind !== 'missing' && fault.kind !== 'not-a-number') return { fault, allowed: {} };
+  return { fault, allowed: limitsAt(jsonSchemaOf(schema), pathOf(fault.field)) };
+}
+
+/** `colonies[3].hasKg` and `colonies.3.hasKg` as a path. */
+function pathOf(field: string): Path {
+  return field.split(/[.[\]]+/).flatMap((step) => (step === '' ? [] : [/^\d+$/.test(step) ? Number(step) : step]));
+}
+
+function jsonSchemaOf(schema: z.ZodType): JsonSchema {
+  return z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }) as JsonSchema;
 }

@@ -24,6 +24,7 @@ export const provisionChecks: readonly Check[] = [
     why: 'the rule is in whole gallons and days',
     source: 'coweta-syrup',
     mark: 'READ',
+    usedForSetting: true,
     ours: () => uptakeLPerDay(60_000),
   },
   {
@@ -35,6 +36,7 @@ export const provisionChecks: readonly Check[] = [
     why: "the study's standard error, 1.6 mg in 80.7",
     source: 'cage-uptake',
     mark: 'DERIVED',
+    usedForSetting: true,
     ours: () => uptakeLPerDay(10_000) / 10,
   },
   {
@@ -45,6 +47,7 @@ export const provisionChecks: readonly Check[] = [
     why: 'rounding to half a kilogram',
     source: 'trade-rim',
     mark: 'DERIVED',
+    usedForSetting: true,
     ours: rimKg,
   },
   {

@@ -88,6 +88,7 @@ export {
   type ProvisionInput,
   provision,
   provisionLp,
+  provisionParameters,
   type Reason,
   type ReasonCode,
   type Solve,

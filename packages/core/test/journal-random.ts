@@ -230,7 +230,12 @@ export function randomJournal(random: Random, coverage: Coverage): RandomJournal
   }
   if (chance(0.15)) {
     const one = pick(records);
-    records.push({ ...one, by: 'another hand', ...(chance(0.5) ? { seen: `9${one.seen.slice(1)}` } : {}) });
+    records.push({
+      ...one,
+      at: { date: isoDateOf(FIRST_DAY + below(4)) },
+      by: 'another hand',
+      ...(chance(0.5) ? { seen: `9${one.seen.slice(1)}` } : {}),
+    });
     coverage.twins++;
   }
   note(coverage, records);

@@ -71,3 +71,44 @@ test(`[P20] ${YARDS} random small yards: losses and cost are the best there are;
   for (const [what, n] of Object.entries(count)) expect(n, what).toBeGreaterThanOrEqual(8);
   for (const [rule, n] of Object.entries(bound)) expect(n, rule).toBeGreaterThanOrEqual(8);
 });
+
+test('[P22] one more bank frame, feeder or kilogram of sugar never raises the losses, in 60 yards', () => {
+  const frame = { lot: 'more', yard: 'N', frame: 'deep', count: 1, massKg: 3.6, looked: true };
+  let better = 0;
+  for (let seed = 1; seed <= 60; seed++) {
+    const input = smallYard(seed);
+    const before = planOf(input).ranks[0]!.objective;
+    const more = [
+      planOf({ ...input, bank: [...input.bank!, frame] }),
+      planOf({ ...input, feeders: input.feeders! + 1 }),
+      planOf({ ...input, sugarKg: input.sugarKg! + 1 }),
+    ].map((answer) => answer.ranks[0]!.objective);
+    // solved to proof: only the last digits of the solver's feasibility tolerance are left
+    for (const losses of more) expect(losses, `yard ${seed}`).toBeLessThanOrEqual(before + 1e-5);
+    if (Math.min(...more) < before - 1e-3) better++;
+  }
+  // a quarter of the yards do gain by it, so that the law is not empty
+  expect(better).toBeGreaterThanOrEqual(15);
+});
+
+test('[P24] two yards with nothing shared lose together what they lose apart, in 40 pairs', () => {
+  let moved = 0;
+  for (let seed = 1; seed <= 40; seed++) {
+    const alone = (k: number, yard: string): ProvisionInput => {
+      const input = smallYard(k);
+      return {
+        ...input,
+        colonies: input.colonies.map((c) => ({ ...c, id: `${yard}${c.id}`, yard })),
+        bank: input.bank!.map((l) => ({ ...l, lot: `${yard}${l.lot}`, yard })),
+        shed: input.shed!.map((l) => ({ ...l, lot: `${yard}${l.lot}`, yard })),
+        sugarKg: 0,
+      };
+    };
+    const [a, b] = [alone(2 * seed, 'N'), alone(2 * seed + 1, 'S')];
+    const both = { ...a, colonies: [...a.colonies, ...b.colonies], bank: [...a.bank!, ...b.bank!], shed: [...a.shed!, ...b.shed!] };
+    const [left, right, together] = [planOf(a), planOf(b), planOf(both)];
+    expect(together.ranks[0]!.objective, `pair ${seed}`).toBeCloseTo(left.ranks[0]!.objective + right.ranks[0]!.objective, 5);
+    if (left.moves.length > 0 && right.moves.length > 0) moved++;
+  }
+  expect(moved).toBeGreaterThan(5);
+});

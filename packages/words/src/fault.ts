@@ -23,6 +23,8 @@ export type Fault = FieldError | InputFault;
 export interface Allowed {
   readonly low?: number;
   readonly high?: number;
+  /** What stands in the fields that contradict each other, in their order. */
+  readonly values?: readonly (string | undefined)[];
 }
 
 const UNITS: readonly (readonly [RegExp, string])[] = [

@@ -5,7 +5,6 @@ export { english, type Words } from './language.ts';
 export { columnsOf, listed, plainText, shortened } from './text.ts';
 export {
   dayMonth,
-  dayMonthOf,
   decimals,
   monthName,
   placesFor,

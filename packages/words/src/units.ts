@@ -1,4 +1,4 @@
-import { cToFahrenheit, kgPerM3ToLbPerUsGallon, kgToLb, lToUsGallon, mToInch, partsOf } from '@winterheft/core';
+import { cToFahrenheit, kgPerM3ToLbPerUsGallon, kgToLb, lToUsGallon } from '@winterheft/core';
 
 /** `ca` is Canada as keepers speak there: pounds and degrees Celsius, litres. */
 export type Units = 'metric' | 'us' | 'ca';
@@ -29,19 +29,16 @@ export interface UnitFormat {
   readonly massUnit: string;
   readonly tempUnit: string;
   readonly volumeUnit: string;
-  readonly lengthUnit: string;
   readonly densityUnit: string;
   /** Values only: the unit stands in the head of the column. */
   massOf(kg: number): number;
   tempOf(tempC: number): number;
   volumeOf(litres: number): number;
-  lengthOf(metres: number): number;
   densityOf(kgPerM3: number): number;
   /** Value with unit, and with its standard error where there is one. */
   mass(kg: number, sdKg?: number): string;
   temp(tempC: number): string;
   volume(litres: number): string;
-  length(metres: number): string;
   density(kgPerM3: number): string;
 }
 
@@ -51,13 +48,11 @@ export function unitFormat(units: Units): UnitFormat {
   const massOf = (kg: number) => (pounds ? kgToLb(kg) : kg);
   const volumeOf = (litres: number) => (us ? lToUsGallon(litres) : litres);
   const tempOf = (tempC: number) => (us ? cToFahrenheit(tempC) : tempC);
-  const lengthOf = (metres: number) => (us ? mToInch(metres) : metres * 1000);
   const densityOf = (kgPerM3: number) => (us ? kgPerM3ToLbPerUsGallon(kgPerM3) : kgPerM3);
   const names = {
     massUnit: pounds ? 'lb' : 'kg',
     tempUnit: us ? '°F' : '°C',
     volumeUnit: us ? 'US gal' : 'L',
-    lengthUnit: us ? 'in' : 'mm',
     densityUnit: us ? 'lb/US gal' : 'kg/m³',
   };
   return {
@@ -65,19 +60,18 @@ export function unitFormat(units: Units): UnitFormat {
     massOf,
     volumeOf,
     tempOf,
-    lengthOf,
     densityOf,
     mass: (kg, sdKg) =>
       sdKg === undefined
         ? `${massText(massOf(kg))} ${names.massUnit}`
         : `${decimals(massOf(kg), placesFor(massOf(sdKg)))} ± ${decimals(massOf(sdKg), placesFor(massOf(sdKg)))} ${names.massUnit}`,
     temp: (tempC) => `${decimals(tempOf(tempC), 1)} ${names.tempUnit}`,
-    volume: (litres) => `${significant(volumeOf(litres))} ${names.volumeUnit}`,
-    length: (metres) => `${significant(lengthOf(metres))} ${names.lengthUnit}`,
+    volume: (litres) => `${massText(volumeOf(litres))} ${names.volumeUnit}`,
     density: (kgPerM3) => `${us ? decimals(densityOf(kgPerM3), 2) : decimals(kgPerM3, 1)} ${names.densityUnit}`,
   };
 }
 
+/** Tenths above one, two figures below: 41.2, 1.4, 0.19. */
 function massText(value: number): string {
   return Math.abs(value) >= 1 || value === 0 ? decimals(value, 1) : significant(value, 2);
 }
@@ -86,12 +80,6 @@ function massText(value: number): string {
 export function dayMonth(iso: string, year = false): string {
   const [y, m, d] = iso.split('-').map(Number);
   return `${d} ${MONTHS[(m ?? 1) - 1]}${year ? ` ${y}` : ''}`;
-}
-
-/** `25 Mar` of an epoch day. */
-export function dayMonthOf(epochDay: number): string {
-  const { month, day } = partsOf(epochDay);
-  return `${day} ${MONTHS[month - 1]}`;
 }
 
 export function monthName(month: number): string {

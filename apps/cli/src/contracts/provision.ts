@@ -1,10 +1,12 @@
-import { PROVISION_RANGES } from '@winterheft/core';
+import { AUTUMN_SYRUP_SUGAR_FRAC, PROVISION_RANGES, provisionParameters as p, winterParameters } from '@winterheft/core';
 import * as z from 'zod';
 
 const range = (name: keyof typeof PROVISION_RANGES) => z.number().min(PROVISION_RANGES[name].low).max(PROVISION_RANGES[name].high);
 const looked = z
   .union([z.boolean(), z.string(), z.null()])
-  .describe('last look at the brood without signs of disease: its date, true (fresh), false or null (none)');
+  .describe(
+    'last look at the brood without signs of disease: its date, true (within the days a look holds), false or null (none, which means unknown, not healthy)',
+  );
 const comb = z.strictObject({
   frame: z.string().describe('kind of frame; only like is swapped for like'),
   count: range('count').int().describe('how many'),
@@ -32,8 +34,8 @@ const colony = z.strictObject({
   build: z.unknown().optional().describe('kept for the caller; not used'),
   looked: looked.optional(),
   flag: z.union([z.boolean(), z.string(), z.null()]).optional().describe('set aside: true or the reason'),
-  capped: z.array(comb).optional().describe('capped combs it could give'),
-  emptyCombs: z.array(comb).optional().describe('light combs it could hand out'),
+  capped: z.array(comb).default([]).describe('capped combs it could give'),
+  emptyCombs: z.array(comb).default([]).describe('light combs it could hand out'),
   at: z
     .union([
       z.number(),
@@ -43,7 +45,7 @@ const colony = z.strictObject({
       z.null(),
     ])
     .optional()
-    .describe('where it stands, for the walk'),
+    .describe('where it stands, for the walk: a number along the row, a label such as B12, [x, y] in metres, or row and place'),
   lossCurve: z
     .array(
       z.strictObject({
@@ -53,22 +55,24 @@ const colony = z.strictObject({
     )
     .optional()
     .describe('chance of loss by shortage; left out: from hasSdKg and the spread of use'),
-  candyRimKg: range('candyRimKg').optional().describe('sugar its rim takes as candy [kg]'),
-  uptakeLPerDay: range('uptakeLPerDay').optional().describe('syrup it takes a day [L]'),
-  refusesSyrup: z.boolean().optional().describe('left syrup standing'),
+  candyRimKg: range('candyRimKg').default(p.candyRimKg.value).describe('sugar its rim takes as candy [kg]'),
+  uptakeLPerDay: range('uptakeLPerDay')
+    .optional()
+    .describe(`syrup it takes a day [L]; left out: ${p.uptakeLPer1000BeesPerDay.value} a thousand bees, at most ${p.uptakeLPerDay.value}`),
+  refusesSyrup: z.boolean().default(false).describe('left syrup standing'),
   gluingOver: z.boolean().optional().describe('opened joints are not glued any more'),
-  mayGive: z.boolean().optional().describe('false: gives nothing'),
-  tooSmall: z.boolean().optional().describe('too small to winter alone'),
-  queen: z.enum(['seen', 'unknown']).optional().describe('whether its queen was seen'),
+  mayGive: z.boolean().default(true).describe('false: gives nothing, its stores are too little known'),
+  tooSmall: z.boolean().optional().describe('too small to winter alone; left out: by rules.winterableBees'),
+  queen: z.enum(['seen', 'unknown']).default('unknown').describe('whether its queen was seen'),
 });
 
 export const input = z.strictObject({
   colonies: z.array(colony).min(1).describe('all colonies, givers and getters alike'),
-  bank: z.array(lot).optional().describe('lots of banked capped frames'),
-  shed: z.array(lot).optional().describe('light combs without a colony'),
-  sugarKg: range('sugarKg').optional().describe('sugar on hand [kg]'),
-  feeders: range('feeders').int().optional().describe('feeders'),
-  daysToLastFeeding: range('daysToLastFeeding').optional().describe('days until syrup is no longer taken'),
+  bank: z.array(lot).default([]).describe('lots of banked capped frames'),
+  shed: z.array(lot).default([]).describe('light combs without a colony: they close the gaps of givers'),
+  sugarKg: range('sugarKg').default(0).describe('sugar on hand [kg]'),
+  feeders: range('feeders').int().default(0).describe('feeders, one for each colony that is fed'),
+  daysToLastFeeding: range('daysToLastFeeding').default(0).describe('days until syrup is no longer taken'),
   unions: z
     .array(
       z.strictObject({
@@ -81,36 +85,38 @@ export const input = z.strictObject({
     .describe('what two colonies would need together'),
   prices: z
     .strictObject({
-      sugarPerKg: range('price').optional().describe('money a kilogram'),
-      workPerHour: range('price').optional().describe('money an hour'),
-      honeyPerKg: range('price').optional().describe('money a kilogram of banked stores'),
-      opening: range('price').optional().describe('money an opening'),
+      sugarPerKg: range('price').default(p.sugarPerKg.value).describe('money a kilogram'),
+      workPerHour: range('price').default(p.workPerHour.value).describe('money an hour'),
+      honeyPerKg: range('price').default(0).describe('money a kilogram of banked stores'),
+      opening: range('price').default(p.openingPrice.value).describe('money an opening, where pricePerColony makes one sum of all aims'),
     })
-    .optional()
+    .prefault({})
     .describe("the keeper's prices"),
   rules: z
     .strictObject({
-      today: z.iso.date().optional().describe('day of the plan; without it looks with a date count as fresh'),
-      lookDays: range('lookDays').optional().describe('days a look holds'),
-      allowLookSteps: z.boolean().optional().describe('may ask for a look first'),
-      holdLightCombs: z.boolean().optional().describe('light combs of colonies not looked at are kept apart'),
-      crossYards: z.boolean().optional().describe('combs may go between yards'),
-      unite: z.boolean().optional().describe('colonies too small alone may be united'),
-      winterableBees: range('bees').optional().describe('least size to winter alone [bees]'),
-      certaintyFrac: range('certaintyFrac').optional().describe('certainty the needs were made for'),
-      needToleranceKg: range('needToleranceKg').optional().describe('a shortage below this does not count [kg]'),
-      lossToleranceColonies: range('lossToleranceColonies').optional().describe('expected losses given up for less cost [colonies]'),
-      gluingOver: z.boolean().optional().describe('the last gluing days are over'),
-      ripeningDays: range('ripeningDays').optional().describe('last feeding days left for drying'),
-      syrupSugarFrac: range('syrupSugarFrac').optional().describe('sugar by mass of the syrup'),
-      syrupStepL: range('syrupStepL').optional().describe('amounts of syrup are multiples of this [L]'),
-      buySugarUpToKg: range('sugarKg').optional().describe('sugar that may be bought [kg]'),
+      today: z.iso.date().optional().describe('day of the plan; left out: the newest look stands in for it, and the answer says so'),
+      lookDays: range('lookDays').default(p.lookDays.value).describe('days a look holds'),
+      allowLookSteps: z.boolean().default(false).describe('may ask for a look first'),
+      holdLightCombs: z.boolean().default(false).describe('light combs of colonies not looked at are kept apart'),
+      crossYards: z.boolean().default(false).describe('combs may go between yards'),
+      unite: z.boolean().default(true).describe('colonies too small alone may be united'),
+      winterableBees: range('bees').default(winterParameters.minBeesAlone.value).describe('least size to winter alone [bees]'),
+      certaintyFrac: range('certaintyFrac').default(p.certaintyFrac.value).describe('certainty the needs were made for'),
+      needToleranceKg: range('needToleranceKg').default(p.needToleranceKg.value).describe('a shortage below this does not count [kg]'),
+      lossToleranceColonies: range('lossToleranceColonies')
+        .default(p.lossToleranceColonies.value)
+        .describe('expected losses given up for less cost [colonies]'),
+      gluingOver: z.boolean().default(false).describe('the last gluing days are over'),
+      ripeningDays: range('ripeningDays').default(p.ripeningDays.value).describe('last feeding days left for drying'),
+      syrupSugarFrac: range('syrupSugarFrac').default(AUTUMN_SYRUP_SUGAR_FRAC).describe('sugar by mass of the syrup'),
+      syrupStepL: range('syrupStepL').default(p.syrupStepL.value).describe('amounts of syrup are multiples of this [L]'),
+      buySugarUpToKg: range('sugarKg').default(0).describe('sugar that may be bought [kg]'),
       pricePerColony: range('price').optional().describe('one sum instead of ranks: what a colony is worth'),
-      gapFrac: range('gapFrac').optional().describe('relative gap at which the solver may stop'),
-      nodes: range('nodes').int().optional().describe('nodes for each rank'),
-      brakeSeconds: range('brakeSeconds').optional().describe('emergency brake [s]'),
+      gapFrac: range('gapFrac').default(p.gapFrac.value).describe('relative gap at which the solver may stop'),
+      nodes: range('nodes').int().default(p.nodes.value).describe('nodes for each rank'),
+      brakeSeconds: range('brakeSeconds').default(p.brakeSeconds.value).describe('emergency brake [s]'),
     })
-    .optional()
+    .prefault({})
     .describe("the keeper's rules and the solver's limits"),
 });
 

@@ -10,19 +10,19 @@ const SHOWN_CLASHES = 10;
 /** One row per colony, the steps in order, the dates, what was not read. */
 export function planTable(plan: Plan, view: View): string {
   const w = view.words.plan;
-  const labelByColony = new Map(plan.outlooks.map((line) => [line.colony, shortened(line.label, LABEL_COLUMNS)]));
+  const labelByColony = labelsOf(plan);
   const naming: Naming = {
     units: view.units,
     colony: (id) => labelByColony.get(id) ?? shortened(id, LABEL_COLUMNS),
     lot: (id) => shortened(id, LABEL_COLUMNS),
   };
   const steps = plan.provision === null ? [] : provisionSteps(plan.provision, view, naming);
-  const numbersOf = (colony: string) => steps.flatMap((step, i) => (step.colony === colony ? [i + 1] : []));
+  const numbersOf = (colony: string) => steps.flatMap((step, i) => (step.colonies.includes(colony) ? [i + 1] : []));
   const rest = plan.unread.lines + plan.later + plan.clashes.length;
   return [
     w.title(dayMonth(plan.made.today, true), dayMonth(plan.made.from, true), dayMonth(plan.made.to, true)),
     '',
-    colonyRows(plan, view, numbersOf),
+    colonyRows(plan, { view, numbersOf, label: naming.colony }),
     ...plan.ended.map((one) => w.ended(shortened(one.label, LABEL_COLUMNS), one.how, dayMonth(one.on, true))),
     '',
     ...(plan.provision === null ? [] : [provisionLines(plan.provision, view, naming), '']),
@@ -38,7 +38,28 @@ export function planTable(plan: Plan, view: View): string {
   ].join('\n');
 }
 
-function colonyRows(plan: Plan, view: View, numbersOf: (colony: string) => readonly number[]): string {
+/** Labels as shown: where two colonies carry the same one, the yard joins it, and where that does not tell them apart either, their id. */
+function labelsOf(plan: Plan): ReadonlyMap<string, string> {
+  const shown = (line: ColonyOutlook) => shortened(line.label, LABEL_COLUMNS);
+  const withYard = (line: ColonyOutlook) => shortened(`${line.label} ${line.yard}`, LABEL_COLUMNS);
+  const count = (name: (line: ColonyOutlook) => string) => {
+    const times = new Map<string, number>();
+    for (const line of plan.outlooks) times.set(name(line), (times.get(name(line)) ?? 0) + 1);
+    return times;
+  };
+  const [labels, yards] = [count(shown), count(withYard)];
+  const one = (line: ColonyOutlook) =>
+    labels.get(shown(line)) === 1 ? shown(line) : yards.get(withYard(line)) === 1 ? withYard(line) : shortened(line.colony, LABEL_COLUMNS);
+  return new Map(plan.outlooks.map((line) => [line.colony, one(line)]));
+}
+
+interface RowTools {
+  readonly view: View;
+  readonly numbersOf: (colony: string) => readonly number[];
+  readonly label: (colony: string) => string;
+}
+
+function colonyRows(plan: Plan, { view, numbersOf, label }: RowTools): string {
   const { words, units } = view;
   const w = words.plan;
   const figure = (kg: number, sdKg: number) => decimals(units.massOf(kg), placesFor(units.massOf(sdKg)));
@@ -48,7 +69,7 @@ function colonyRows(plan: Plan, view: View, numbersOf: (colony: string) => reado
   const row = (line: ColonyOutlook): string[] => {
     const known = line.hasKg !== null;
     return [
-      line.label,
+      label(line.colony),
       line.hasKg === null || line.hasSdKg === null
         ? w.notKnown
         : `${figure(line.hasKg, line.hasSdKg)} ± ${figure(line.hasSdKg, line.hasSdKg)}`,

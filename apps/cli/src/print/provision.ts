@@ -3,12 +3,14 @@ import { decimals, type Naming } from '@winterheft/words';
 import type { View } from '../command.ts';
 import { entry, paragraph } from './layout.ts';
 
+export interface NumberedStep {
+  /** Whom it concerns: both colonies where two are united. */
+  readonly colonies: readonly string[];
+  readonly text: string;
+}
+
 /** Steps with their numbers in the order of the walk. */
-export function provisionSteps(
-  answer: ProvisionAnswer,
-  view: View,
-  naming: Naming,
-): readonly { readonly colony: string; readonly text: string }[] {
+export function provisionSteps(answer: ProvisionAnswer, view: View, naming: Naming): readonly NumberedStep[] {
   const stepById = new Map(answer.steps.map((step) => [step.id, step]));
   const find = <T extends { readonly id: string }>(things: readonly T[], ref: string) => things.find((thing) => thing.id === ref);
   return answer.order.flatMap((id) => {
@@ -16,11 +18,13 @@ export function provisionSteps(
     if (step === undefined) return [];
     const deeds = {
       move: find(answer.moves, step.ref),
+      gapLater: answer.steps.some((other) => other.do === 'fill' && other.ref === step.ref),
       syrup: find(answer.syrup, step.ref),
       candy: find(answer.candy, step.ref),
       union: find(answer.unite, step.ref),
     };
-    return [{ colony: step.colony, text: view.words.stepSentence(step, deeds, naming) }];
+    const colonies = deeds.union === undefined ? [step.colony] : [step.colony, deeds.union.into];
+    return [{ colonies, text: view.words.stepSentence(step, deeds, naming) }];
   });
 }
 

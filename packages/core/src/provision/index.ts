@@ -1,3 +1,4 @@
+export { provisionParameters } from '../tables/parameters-provision.gen.ts';
 export type {
   Aim,
   CandyGift,

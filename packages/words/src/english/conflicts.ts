@@ -1,5 +1,6 @@
 /** What is allowed where two fields contradict each other, by the core's code. */
-const CONFLICTS: Readonly<Record<string, string>> = {
+const CONFLICTS: Readonly<Record<string, string | undefined>> = {
+  'give-one': 'one of them',
   'no-ice-above-freezing': 'rhIceFrac at 0.01 °C and below; above it there is no ice, give rhFrac',
   'one-humidity': 'one of rhFrac, rhIceFrac, dewPointC, vapourPa',
   'ratio-or-water': 'sugarKg with waterKg, or ratio with basis',
@@ -12,7 +13,7 @@ const CONFLICTS: Readonly<Record<string, string>> = {
 };
 
 /** Why a figure cannot be right, by the core's code. */
-const IMPLAUSIBLE: Readonly<Record<string, string>> = {
+const IMPLAUSIBLE: Readonly<Record<string, string | undefined>> = {
   'edges-not-one-hive':
     'beside that rearKg it cannot belong to one hive; allowed: readings of which each edge bears between three and seven tenths of the weight',
   'lift-tips-hive': 'with these sizes that tips the hive over or leaves no arm to weigh with; allowed: a lift of a few millimetres',
@@ -24,6 +25,7 @@ const IMPLAUSIBLE: Readonly<Record<string, string>> = {
 export const conflictCodes: readonly string[] = Object.keys(CONFLICTS);
 export const implausibleCodes: readonly string[] = Object.keys(IMPLAUSIBLE);
 
-/** A code with a sentence gives it; anything else is a sentence already. */
-export const conflicts = (why: string): string => (Object.hasOwn(CONFLICTS, why) ? CONFLICTS[why]! : why);
-export const implausible = (why: string): string => (Object.hasOwn(IMPLAUSIBLE, why) ? IMPLAUSIBLE[why]! : why);
+/** Codes are words joined by dashes; anything with a space is a sentence already. */
+export const isCode = (why: string): boolean => !why.includes(' ');
+export const conflicts = (code: string): string => CONFLICTS[code] ?? code;
+export const implausible = (code: string): string => IMPLAUSIBLE[code] ?? code;

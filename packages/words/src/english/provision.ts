@@ -14,6 +14,8 @@ const frames = (count: number) => `${count} ${count === 1 ? 'frame' : 'frames'}`
 /** The things a step can point at. */
 export interface Deeds {
   readonly move?: Move | undefined;
+  /** A later step closes the gap of the taken frame; otherwise it is closed at once. */
+  readonly gapLater?: boolean | undefined;
   readonly syrup?: SyrupGift | undefined;
   readonly candy?: CandyGift | undefined;
   readonly union?: Uniting | undefined;
@@ -29,7 +31,11 @@ export function stepSentence(step: Step, deeds: Deeds, naming: Naming): string {
     case 'take': {
       const { move } = deeds;
       if (move === undefined) return `${at}: take frames.`;
-      return `${at}: find the queen, take out ${frames(move.count)} of ${units.mass(move.massKg)} (${move.frame}) for ${naming.colony(move.to)}; brush the bees off, drip nothing.`;
+      const gap =
+        move.fill === null || deeds.gapLater === true
+          ? 'leave the gap for now'
+          : `hang ${move.count === 1 ? 'a light one' : `${move.count} light ones`} of ${units.mass(move.fill.massKg)} in ${move.count === 1 ? 'its' : 'their'} place`;
+      return `${at}: find the queen, take out ${frames(move.count)} of ${units.mass(move.massKg)} (${move.frame}) for ${naming.colony(move.to)}; brush the bees off, drip nothing; ${gap}.`;
     }
     case 'place': {
       const { move } = deeds;
@@ -43,7 +49,7 @@ export function stepSentence(step: Step, deeds: Deeds, naming: Naming): string {
       const { move } = deeds;
       const fill = move?.fill;
       return fill
-        ? `${at}: close the gap with ${frames(move?.count ?? 1)} of ${units.mass(fill.massKg)}.`
+        ? `${at}: close the gap with ${move?.count === 1 ? 'a light frame' : `${move?.count ?? 1} light frames`} of ${units.mass(fill.massKg)}; the box must be full.`
         : `${at}: close the gap with a light frame.`;
     }
     case 'syrup':
@@ -147,5 +153,5 @@ export const provisionWords = {
   nothing: 'Nothing has to be done.',
   totals: 'in all',
   total: (minutes: number, sugar: string, losses: string) =>
-    `about ${Math.round(minutes)} minutes, ${sugar} of sugar; expected losses from what stays short: ${losses}`,
+    `about ${Math.round(minutes)} minutes, ${sugar} of sugar; expected losses from what stays short: ${losses} colonies`,
 } as const;
