@@ -198,6 +198,8 @@ describe('colonies', () => {
     });
     expect(holding.hives.get('hive-a')!.colonies).toEqual([]);
     expect(holding.clashes).toEqual([]);
+    add('colony-placed', { colony: 'colony-a', hive: 'hive-b' }, { date: '2026-07-05' });
+    expect(fold().colonies.get('colony-a')!.stays).toEqual(holding.colonies.get('colony-a')!.stays);
   });
 
   test('[J29] placed in two hives at one instant is reported; an ended colony is not placed', () => {

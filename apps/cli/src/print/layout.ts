@@ -9,6 +9,8 @@ export interface Column {
   readonly align?: 'left' | 'right';
   /** Longer cells are cut with an ellipsis. */
   readonly max?: number;
+  /** Longer cells break into lines. */
+  readonly wrap?: number;
   /** The one column that takes what is left and breaks into lines. */
   readonly flexible?: boolean;
 }
@@ -64,39 +66,40 @@ export function facts(rows: readonly (readonly [label: string, value: string])[]
     .join('\n');
 }
 
-/** Head and rows in columns. With no flexible column the widths are what the cells need. */
-export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+/** Cells as lines, and how wide each column is. With no flexible column the widths are what the cells need. */
+function laidOut(columns: readonly Column[], rows: readonly (readonly string[])[]) {
   const cells = rows.map((row) =>
-    columns.map((column, i) => (column.flexible ? (row[i] ?? '') : shortened(row[i] ?? '', column.max ?? WIDTH))),
+    columns.map((column, i) =>
+      column.wrap === undefined ? [shortened(row[i] ?? '', column.max ?? WIDTH * 4)] : broken(row[i] ?? '', column.wrap),
+    ),
   );
-  const widths = columns.map((column, i) =>
-    Math.max(...column.head.split('\n').map(columnsOf), 0, ...cells.map((row) => columnsOf(row[i] ?? ''))),
-  );
+  const widths = columns.map((column, i) => {
+    const lines = [...column.head.split('\n'), ...cells.flatMap((row) => row[i] ?? [])];
+    return Math.max(0, ...lines.map(columnsOf));
+  });
   const flexible = columns.findIndex((column) => column.flexible);
   if (flexible >= 0) {
     const others = widths.reduce((sum, width, i) => (i === flexible ? sum : sum + width + GAP.length), 0);
-    widths[flexible] = Math.max(8, Math.min(widths[flexible] ?? 0, WIDTH - others));
+    const width = Math.max(8, Math.min(widths[flexible] ?? 0, WIDTH - others));
+    widths[flexible] = width;
+    for (const row of cells) row[flexible] = broken(row[flexible]?.[0] ?? '', width);
   }
-  const lines: string[] = [];
-  const put = (row: readonly (readonly string[])[], bottom: boolean) => {
+  return { cells, widths };
+}
+
+/** Head and rows in columns. */
+export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+  const { cells, widths } = laidOut(columns, rows);
+  const put = (row: readonly (readonly string[])[], bottom: boolean): string[] => {
     const height = Math.max(...row.map((cell) => cell.length));
-    for (let y = 0; y < height; y++) {
-      const line = columns.map((column, i) =>
-        padded(row[i]?.[y - (bottom ? height - (row[i]?.length ?? 0) : 0)] ?? '', widths[i] ?? 0, column.align),
-      );
-      lines.push(line.join(GAP).trimEnd());
-    }
+    return Array.from({ length: height }, (_, y) => {
+      const texts = row.map((cell) => cell[bottom ? y - height + cell.length : y] ?? '');
+      return columns
+        .map((column, i) => padded(texts[i] ?? '', widths[i] ?? 0, column.align))
+        .join(GAP)
+        .trimEnd();
+    });
   };
-  put(
-    columns.map((column) => column.head.split('\n')),
-    true,
-  );
-  lines.push(widths.map((width) => '-'.repeat(width)).join(GAP));
-  for (const row of cells) {
-    put(
-      row.map((cell, i) => (i === flexible ? broken(cell, widths[i] ?? 8) : [cell])),
-      false,
-    );
-  }
-  return lines.join('\n');
+  const heads = columns.map((column) => column.head.split('\n'));
+  return [...put(heads, true), widths.map((width) => '-'.repeat(width)).join(GAP), ...cells.flatMap((row) => put(row, false))].join('\n');
 }

@@ -4,7 +4,8 @@ import type { View } from '../command.ts';
 import { entry, facts, paragraph, table } from './layout.ts';
 import { provisionLines, provisionSteps } from './provision.ts';
 
-const LABEL_COLUMNS = 12;
+const LABEL_COLUMNS = 10;
+const STATE_COLUMNS = 10;
 const SHOWN_CLASHES = 10;
 
 /** One row per colony, the steps in order, the dates, what was not read. */
@@ -86,7 +87,7 @@ function colonyRows(plan: Plan, { view, numbersOf, label }: RowTools): string {
       { head: w.label, max: LABEL_COLUMNS },
       { head: w.has(units.massUnit), align: 'right' },
       { head: w.needs, align: 'right' },
-      { head: w.state },
+      { head: w.state, wrap: STATE_COLUMNS },
       { head: w.hold },
       { head: w.runOut5 },
       { head: w.runOut50 },

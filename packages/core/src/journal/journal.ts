@@ -98,5 +98,5 @@ function eachLineOnce(unread: readonly UnreadLine[]): UnreadLine[] {
 
 /** The same text can be `torn` at the end of one file and `not-json` inside another; the choice must not depend on which came first. */
 function firstWhy(a: Why, b: Why): Why {
-  return a;
+  return canonicalText(a) <= canonicalText(b) ? a : b;
 }

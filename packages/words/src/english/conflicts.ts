@@ -1,6 +1,7 @@
 /** What is allowed where two fields contradict each other, by the core's code. */
 const CONFLICTS: Readonly<Record<string, string | undefined>> = {
   'give-one': 'one of them',
+  'hand-names-origin': 'frames in hand named by the colony or lot they were taken from',
   'no-ice-above-freezing': 'rhIceFrac at 0.01 °C and below; above it there is no ice, give rhFrac',
   'one-humidity': 'one of rhFrac, rhIceFrac, dewPointC, vapourPa',
   'ratio-or-water': 'sugarKg with waterKg, or ratio with basis',

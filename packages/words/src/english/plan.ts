@@ -10,7 +10,7 @@ export const planWords = {
   needs: 'needs',
   state: 'state',
   hold: 'chance\nto hold',
-  runOut5: 'stores end\nin 5 %',
+  runOut5: 'ends in\n5 %',
   runOut50: '\n50 %',
   runOut95: '\n95 %',
   holds: 'holds',

@@ -19,8 +19,8 @@ export function stateWords(state: State, low = false): string {
 export function chanceWords(frac: number): string {
   if (!(frac >= 0 && frac <= 1)) throw new RangeError(`chanceWords: frac is ${frac}, must be 0 to 1`);
   const chances = (n: number, of: number) => `${n} ${n === 1 ? 'chance' : 'chances'} in ${of}`;
-  if (frac >= 0.025 && frac <= 0.975) return chances(Math.round(frac * 20), 20);
-  if (frac >= 0.005 && frac <= 0.995) return chances(Math.round(frac * 100), 100);
+  if (frac >= 0.025 && frac < 0.975) return chances(Math.round(frac * 20), 20);
+  if (frac >= 0.005 && frac < 0.995) return chances(Math.round(frac * 100), 100);
   return frac < 0.5 ? 'less than 1 chance in 200' : 'more than 199 chances in 200';
 }
 
