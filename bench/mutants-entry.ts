@@ -1,4 +1,5 @@
 export { checksByTopic, passes } from '../packages/core/checks/index.ts';
+export { classSpreads } from '../packages/core/src/tables/climate-spread-by-class.gen.ts';
 export { envelopeParameters } from '../packages/core/src/tables/parameters-envelope.gen.ts';
 export { matterParameters } from '../packages/core/src/tables/parameters-matter.gen.ts';
 export { mitesParameters } from '../packages/core/src/tables/parameters-mites.gen.ts';

@@ -4,7 +4,7 @@ import { buildCli } from './build-cli.mjs';
 import { lint, node, root, Tally, tests } from './lib/steps.mjs';
 import { compiles, projects } from './types.mjs';
 
-/** Fuzz, long series and solver studies: npm test runs them. */
+/** Fuzz, long series, solver studies and whole processes: npm test runs them. */
 const SLOW = [
   '**/journal-fuzz.test.ts',
   '**/journal-large.test.ts',
@@ -12,6 +12,9 @@ const SLOW = [
   '**/phenology.test.ts',
   'packages/solver/test/**',
   '**/contract.test.ts',
+  '**/plan-command.test.ts',
+  '**/spawned.test.ts',
+  'scripts/test/start.test.mjs',
 ];
 
 const tally = new Tally();

@@ -7,7 +7,7 @@ import { importTs, root } from '../bench/bundle.mjs';
 
 const quick = process.argv.includes('--quick');
 const core = await importTs('bench/mutants-entry.ts');
-const { checksByTopic, passes, PARTS, ...tables } = core;
+const { checksByTopic, passes, PARTS, classSpreads, ...tables } = core;
 const SOURCED = new Set(['READ', 'READ-2', 'DERIVED', 'COMPUTED']);
 /** A check slower than this is asked only where the faster ones noticed nothing [ms]. */
 const SLOW_MS = 20;
@@ -59,6 +59,19 @@ function places() {
         found.push({ name: `part ${part.key}.${field}`, mark: part.mark, row: part, field, step: 0.15 * part[field] });
     }
   }
+  for (const row of classSpreads) {
+    for (const column of ['sdBetweenYearsC', 'sdDailyInMonthC']) {
+      row[column].forEach((value, month) => {
+        found.push({
+          name: `climate class to ${row.januaryHighC} °C.${column}[${month}]`,
+          mark: row.mark,
+          row: row[column],
+          field: month,
+          step: 0.15 * value,
+        });
+      });
+    }
+  }
   return found;
 }
 
@@ -78,13 +91,13 @@ for (const { name, mark, row, field, step } of all) {
   if (missed.length > 0) unnoticed.push({ name, mark, value: before, missed: missed.join('') });
 }
 const sourced = unnoticed.filter(({ mark }) => SOURCED.has(mark));
-const fully = sourced.filter(({ name, missed }) => missed === '+-' && !DECIDES_NOTHING.has(name));
+const fully = sourced.filter(({ name, missed }) => missed !== '' && !DECIDES_NOTHING.has(name));
 const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { cwd: root, encoding: 'utf8' }).trim();
 console.log(
   `${all.length} figures moved by 15 % both ways against ${checks.length} published figures (commit ${commit}${quick ? ', quick' : ''})`,
 );
 console.log(
-  `${all.length - unnoticed.length} noticed both ways; ${unnoticed.length} not, of them ${sourced.length} with a source, ${fully.length} of these in neither direction`,
+  `${all.length - unnoticed.length} noticed both ways; ${unnoticed.length} not, of them ${sourced.length} with a source, ${fully.length} of these deciding something`,
 );
 for (const { name, mark, value, missed } of unnoticed) console.log(`  ${missed.padEnd(2)} ${name} = ${value} [${mark}]`);
 if (!quick)

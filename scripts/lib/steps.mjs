@@ -28,7 +28,7 @@ export function tests(env, ...args) {
     {
       cwd: root,
       stdio: 'inherit',
-      env: { ...process.env, ...env },
+      env: { ...process.env, NO_COLOR: '1', ...env },
     },
   );
   let counts;

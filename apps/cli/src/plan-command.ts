@@ -33,7 +33,7 @@ export const planCommand: Command = {
     const { records, unread } = journal.value;
     const holding = foldHolding(records, { unread, until: today.value });
     const setting = { today: today.value, seed: seed.value, members: members.value, place: options.place };
-    const answer = plan(holding, setting, { solve: await loadedSolver(), journalDigest: journalDigest(records) });
+    const answer = plan(holding, setting, { solve: await loadedSolver(), journalDigest: journalDigest(records), unread });
     return answer.ok ? good({ json: answer.value, table: (view) => planTable(answer.value, view) }) : answer;
   },
 };

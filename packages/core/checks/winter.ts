@@ -97,6 +97,17 @@ export const winterChecks: readonly Check[] = [
     usedForSetting: true,
     ours: () => swedishStudy().sd,
   },
+  {
+    name: 'The mean colony of that study, appetite, level and sizes drawn, eats a day',
+    unit: 'g',
+    expected: 39,
+    within: 4.6,
+    why: 'twice the standard error of the study, 13/sqrt(32)',
+    source: STUDY,
+    mark: 'READ',
+    usedForSetting: true,
+    ours: () => swedishStudy().mean,
+  },
   ...(
     [
       [34000, 4.2, 0.7],

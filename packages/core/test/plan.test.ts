@@ -111,4 +111,44 @@ describe('a plan', () => {
     expect(early.later).toBeGreaterThan(20);
     expect(line('B4', early).hasKg).not.toBe(line('B4').hasKg);
   });
+
+  test('what cannot be of one hive is not used, said with what is allowed, and spoils nothing', () => {
+    const changed = (kind: string, hive: string, body: object) =>
+      journal.records.map((record) =>
+        record.kind === kind && (record.body as { hive?: string }).hive === hive
+          ? ({ ...record, body: { ...record.body, ...body } } as JournalRecord)
+          : record,
+      );
+    const tooMany = line(
+      'A1',
+      planOf(
+        changed('build', 'hive-a1', {
+          parts: [
+            { part: 'deep-10-wood', count: 1 },
+            { part: 'deep-frame-drawn', count: 60 },
+          ],
+        }),
+      ),
+    );
+    expect(tooMany.notes.some((note) => note.code === 'record-refused' && note.fault.kind === 'out-of-range')).toBe(true);
+    expect(Number.isFinite(tooMany.needKg)).toBe(true);
+    const unlike = line('A1', planOf(changed('weighing', 'hive-a1', { frontKg: 70, rearKg: 4 })));
+    expect(unlike.notes.some((note) => note.code === 'record-refused' && note.fault.kind === 'conflict')).toBe(true);
+    expect(unlike.state).not.toBe('spare');
+    expect(unlike.weighedOn).toBeNull();
+  });
+
+  test('a journal whose colonies never lived in a hive is refused, and unread lines and later records are named', () => {
+    expect(plan(foldHolding(journal.records.filter((record) => record.kind !== 'colony-begun')), setting, { journalDigest: '' }).ok).toBe(
+      false,
+    );
+    const unread = readJournal('{"id":"x","v":99}\n').unread;
+    const named = plan(
+      foldHolding(journal.records, { unread, until: '2026-09-12' }),
+      { ...setting, today: '2026-09-12' },
+      { journalDigest: '', unread },
+    );
+    expect(named.ok && named.value.unread.first[0]?.line).toBe(1);
+    expect(named.ok && named.value.laterRecords.length).toBe(10);
+  });
 });

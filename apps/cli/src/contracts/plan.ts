@@ -70,10 +70,15 @@ export const output = z.strictObject({
     .array(z.strictObject({ code: z.string(), colonies: z.array(z.string()), by: date.nullable() }))
     .describe('what is to be done, with the last day on which it does its work'),
   unread: z
-    .strictObject({ lines: z.number().describe('lines that could not be read'), byWhy: z.record(z.string(), z.number()) })
+    .strictObject({
+      lines: z.number().describe('lines that could not be read'),
+      byWhy: z.record(z.string(), z.number()),
+      first: z.array(z.looseObject({ line: z.number() })),
+    })
     .describe('what could not be read'),
   clashes: z.array(z.looseObject({ kind: z.string() })).describe('records that do not fit together'),
   later: z.number().describe('records dated after today, kept and not used'),
+  laterRecords: z.array(z.string()).describe('the first of their ids'),
   made: z
     .strictObject({
       planVersion: z.number(),

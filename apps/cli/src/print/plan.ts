@@ -19,7 +19,8 @@ export function planTable(plan: Plan, view: View): string {
   };
   const steps = plan.provision === null ? [] : provisionSteps(plan.provision, view, naming);
   const numbersOf = (colony: string) => steps.flatMap((step, i) => (step.colonies.includes(colony) ? [i + 1] : []));
-  const rest = plan.unread.lines + plan.later + plan.clashes.length;
+  const refused = plan.outlooks.filter((line) => line.notes.some((note) => note.code === 'record-refused')).length;
+  const rest = plan.unread.lines + plan.later + plan.clashes.length + refused;
   return [
     w.title(dayMonth(plan.made.today, true), dayMonth(plan.made.from, true), dayMonth(plan.made.to, true)),
     '',
@@ -105,7 +106,8 @@ function todo(line: ColonyOutlook, numbers: readonly number[], { words, units }:
     numbers.length === 0 ? '' : numbers.length === 1 ? w.step(String(numbers[0])) : w.steps(listed(numbers.map(String), 'and', 6));
   const note = line.notes[0];
   if (steps !== '') return steps;
-  return note === undefined ? w.nothing : words.stateNote(note, units);
+  if (note !== undefined) return words.stateNote(note, units);
+  return line.state === 'short' && line.aboveNeedKg !== null ? w.leftShort(units.mass(-line.aboveNeedKg)) : w.nothing;
 }
 
 function dateLines(yard: Plan['dates'][number], { words }: View): string {
@@ -117,14 +119,23 @@ function dateLines(yard: Plan['dates'][number], { words }: View): string {
   return [`${w.dates} (${shortened(yard.yard, 20)}, ${yard.climate.name}): ${w.datesHead}`, facts(rows)].join('\n');
 }
 
-function leftOut(plan: Plan, { words }: View): readonly string[] {
+function leftOut(plan: Plan, { words, units }: View): readonly string[] {
   const w = words.plan;
   const why = Object.entries(plan.unread.byWhy).map(([code, count]) => `${count} ${w.unreadWhy[code] ?? code}`);
   const clashes = plan.clashes.slice(0, SHOWN_CLASHES).map((clash) => entry('-', words.clashSentence(clash)));
   const more = plan.clashes.length - clashes.length;
+  const refused = plan.outlooks.flatMap((line) =>
+    line.notes.flatMap((note) =>
+      note.code === 'record-refused' ? [entry('-', `${shortened(line.label, LABEL_COLUMNS)}: ${words.stateNote(note, units)}`)] : [],
+    ),
+  );
   return [
     ...(plan.unread.lines === 0 ? [] : [paragraph(`${w.unread(plan.unread.lines)}: ${why.join(', ')}`)]),
-    ...(plan.later === 0 ? [] : [paragraph(w.later(plan.later, dayMonth(plan.made.today, true)))]),
+    ...plan.unread.first.map((line) => entry('-', words.unreadLine(line))),
+    ...refused,
+    ...(plan.later === 0
+      ? []
+      : [paragraph(`${w.later(plan.later, dayMonth(plan.made.today, true))}: ${listed(plan.laterRecords, 'and', 4)}`)]),
     ...(plan.clashes.length === 0 ? [] : [w.clashes(plan.clashes.length), ...clashes, ...(more > 0 ? [w.more(more)] : [])]),
   ];
 }

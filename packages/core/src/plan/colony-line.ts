@@ -102,6 +102,7 @@ function notesOf(
   const { stores, colony, gross, weighedDay } = evidence;
   const lookDays = of.holding.settings.lookDays ?? 30;
   if (colony.flag !== null) notes.push({ code: 'signs-of-disease' });
+  for (const fault of evidence.refused) notes.push({ code: 'record-refused', fault });
   if (gross === null) notes.push({ code: 'not-weighed' });
   else if (gross.basis === 'word') notes.push({ code: 'by-word', word: evidence.hive.weighings.at(-1)?.word ?? '' });
   if (weighedDay !== null && of.plan.today - weighedDay > WEIGHING_OLD_DAYS)

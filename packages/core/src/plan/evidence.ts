@@ -1,5 +1,6 @@
 import type { Colony, Fact, Hive, Holding, PartCount } from '../holding/index.ts';
-import { storesPerSugarKg } from '../matter/index.ts';
+import { readBuild, storesPerSugarKg } from '../matter/index.ts';
+import type { BadInput } from '../result/index.ts';
 import { type CappedFrames, frameNamed, type StoresAnswer, type StoresInput, stores } from '../stores/index.ts';
 import type { Build } from '../tables/parts.ts';
 import { standardBuild } from '../tables/parts.ts';
@@ -23,6 +24,8 @@ export interface Evidence {
   readonly weighedDay: number | null;
   readonly look: Fact<'look'> | null;
   readonly stores: StoresAnswer | null;
+  /** What was recorded and cannot be, and is therefore not used. */
+  readonly refused: readonly BadInput[];
   /** What went in and out since the weighing: feed and combs [kg of stores], each with half of it as error for feed. */
   readonly sinceKg: number;
   readonly sinceSdKg: number;
@@ -34,9 +37,12 @@ export interface Evidence {
 export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; ways: WeighingWays; today: number }): Evidence {
   const { hive, holding, ways, today } = of;
   const weighing = lastWeighing(hive);
-  const parts = weighing?.parts ?? hive.builds.at(-1)?.parts ?? null;
+  const recorded = weighing?.parts ?? hive.builds.at(-1)?.parts ?? null;
+  const buildRead = recorded === null ? null : readBuild(recorded);
+  const parts = buildRead?.ok === false ? null : recorded;
   const build = ownWeights(parts ?? standardBuild(['deep', 'deep'], 10), holding);
-  const gross = weighing === null ? null : grossOf(weighing, ways);
+  const weighed = weighing === null ? null : grossOf(weighing, ways);
+  const gross = weighed?.ok ? weighed.value : null;
   const look = colony.looks.filter((one) => today - one.day <= LOOK_GOOD_DAYS).at(-1) ?? null;
   const counted = look?.capped === undefined || movedSince(colony, look.day) ? null : look;
   const bees = colony.looks.filter((one) => one.bees !== undefined).at(-1) ?? null;
@@ -56,6 +62,7 @@ export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; w
     weighedDay,
     look,
     stores: answer?.ok ? answer.value : null,
+    refused: [buildRead, weighed, answer].flatMap((one) => (one !== null && !one.ok ? [one.error] : [])),
     sinceKg: since.kg,
     sinceSdKg: since.sdKg,
     bees: count?.count ?? 0,

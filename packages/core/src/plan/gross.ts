@@ -1,5 +1,6 @@
 import type { Hive, Holding, Weighing } from '../holding/index.ts';
 import type { Settings } from '../journal/index.ts';
+import { type BadInput, bad, good, inRange, type Result } from '../result/index.ts';
 import { PARTS } from '../tables/parts.gen.ts';
 import {
   bothEdgesError,
@@ -11,6 +12,8 @@ import {
   learnFrontShare,
   measuredShareSdFrac,
   oneEdgeError,
+  plausibleGrossRange,
+  plausibleShareRange,
   readingError,
   readingOfShareKg,
   sdOf,
@@ -59,6 +62,7 @@ export function waysOf(holding: Holding): WeighingWays {
       if (w.frontKg === undefined || w.rearKg === undefined) return [];
       const lever = { ...geometry, ...(w.liftM === undefined ? {} : { liftM: w.liftM }) };
       const { totalKg, frontShareFrac } = fromBothEdges(w.frontKg, w.rearKg, lever);
+      if (impossible(w, { totalKg, frontShareFrac }) !== null) return [];
       return [{ frontShareFrac, totalKg, word: w.word, deepBoxes: deepBoxesOf(w.parts) }];
     });
   return {
@@ -72,34 +76,53 @@ function geometryOf(settings: Settings): LeverGeometry {
   return { ...standardGeometry(), ...settings.hooks };
 }
 
-/** Weight of the whole hive from what was read; null where nothing was. */
-export function grossOf(weighing: Weighing, ways: WeighingWays): Gross | null {
+/** Weight of the whole hive from what was read; null where nothing was; or why the readings cannot be. */
+export function grossOf(weighing: Weighing, ways: WeighingWays): Result<Gross | null> {
   const geometry = weighing.liftM === undefined ? ways.geometry : { ...ways.geometry, liftM: weighing.liftM };
   const scale = weighing.stepKg === undefined ? standardScale() : { ...standardScale(), stepKg: weighing.stepKg };
   const name = weighing.scale ?? 'scale';
   const { frontKg, rearKg, word } = weighing;
   if (frontKg !== undefined && rearKg !== undefined) {
     const { totalKg, frontShareFrac } = fromBothEdges(frontKg, rearKg, geometry);
+    const refused = impossible(weighing, { totalKg, frontShareFrac });
+    if (refused !== null) return bad(refused);
     const parts = bothEdgesError({ frontKg, rearKg, totalKg }, geometry, scale);
     const shareSdFrac = measuredShareSdFrac({ frontKg, rearKg, frontShareFrac }, geometry, scale);
-    return { kg: totalKg, ...split(parts), basis: 'both', scale: name, frontShareFrac, shareSdFrac };
+    return good({ kg: totalKg, ...split(parts), basis: 'both', scale: name, frontShareFrac, shareSdFrac });
   }
   const share = { frontShareFrac: ways.share.frontShareFrac, shareSdFrac: ways.share.sdFrac };
   const edge: Edge | null = frontKg !== undefined ? 'front' : rearKg !== undefined ? 'rear' : null;
   if (edge !== null) {
     const readingKg = (edge === 'front' ? frontKg : rearKg)!;
     const totalKg = fromOneEdgeKg(readingKg, edge, share.frontShareFrac, geometry);
+    const refused = impossible(weighing, { totalKg });
+    if (refused !== null) return bad(refused);
     const parts = oneEdgeError(
       { edge, readingKg, totalKg },
       { frontShareFrac: share.frontShareFrac, sdFrac: share.shareSdFrac },
       geometry,
       scale,
     );
-    return { kg: totalKg, ...split(parts), basis: edge, scale: name, ...share };
+    return good({ kg: totalKg, ...split(parts), basis: edge, scale: name, ...share });
   }
-  if (word === undefined) return null;
+  if (word === undefined) return good(null);
   const weight = wordWeight(word, deepBoxesOf(weighing.parts), ways.words);
-  return { kg: weight.totalKg, sharedSdKg: 0, ownSdKg: weight.sdKg, basis: 'word', scale: 'hand', ...share };
+  return good({ kg: weight.totalKg, sharedSdKg: 0, ownSdKg: weight.sdKg, basis: 'word', scale: 'hand', ...share });
+}
+
+/** Why readings cannot be of one hive: edges too unlike, or a weight no hive has; null where they can. */
+function impossible(weighing: Weighing, of: { readonly totalKg: number; readonly frontShareFrac?: number }): BadInput | null {
+  const share = plausibleShareRange();
+  if (of.frontShareFrac !== undefined && !(of.frontShareFrac >= share.low && of.frontShareFrac <= share.high)) {
+    return { kind: 'conflict', fields: ['frontKg', 'rearKg'], why: 'not-one-hive' };
+  }
+  const { lowKg, highKg } = plausibleGrossRange();
+  const total = inRange(weighing.frontKg === undefined ? 'rearKg (whole hive)' : 'frontKg (whole hive)', of.totalKg, {
+    low: lowKg,
+    high: highKg,
+    unit: 'kg',
+  });
+  return total.ok ? null : total.error;
 }
 
 function split(parts: Parameters<typeof sdOf>[0]): { sharedSdKg: number; ownSdKg: number } {

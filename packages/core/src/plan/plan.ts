@@ -1,4 +1,5 @@
 import type { Holding } from '../holding/index.ts';
+import type { UnreadLine } from '../journal/index.ts';
 import { seasonDistribution } from '../phenology/index.ts';
 import { type ProvisionAnswer, provision, type Solve } from '../provision/index.ts';
 import { bad, good, type Result } from '../result/index.ts';
@@ -16,6 +17,9 @@ import type { ColonyOutlook, DateOdds, EndedColony, Plan, PlanSetting, YardDates
 export const PLAN_VERSION = 1;
 export const CODE_VERSION = '0.1.0';
 
+/** So many unread lines and later records are named. */
+const SHOWN = 10;
+
 export interface PlanTools {
   /** The solver; left out: a greedy provision, marked as such. */
   readonly solve?: Solve | undefined;
@@ -23,6 +27,8 @@ export interface PlanTools {
   readonly before?: PreparedPlan | undefined;
   /** Digest of the journal the holding was folded from. */
   readonly journalDigest: string;
+  /** Lines of the journal that could not be read, to be named. */
+  readonly unread?: readonly UnreadLine[] | undefined;
 }
 
 /**
@@ -53,9 +59,14 @@ export function planFrom(prepared: PreparedPlan, holding: Holding, tools: PlanTo
     provision: provided.value,
     dates,
     tasks: tasksOf(outlooks, { provision: provided.value, lastFeeding: lastFeeding[0] ?? null, holding }),
-    unread: { lines: holding.unread.lines, byWhy: holding.unread.byWhy },
+    unread: {
+      lines: holding.unread.lines,
+      byWhy: holding.unread.byWhy,
+      first: (tools.unread ?? []).slice(0, SHOWN).map(({ line, why }) => ({ line, why })),
+    },
     clashes: holding.clashes,
     later: holding.later.length,
+    laterRecords: holding.later.slice(0, SHOWN),
     made: {
       planVersion: PLAN_VERSION,
       codeVersion: CODE_VERSION,

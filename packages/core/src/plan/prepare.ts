@@ -82,6 +82,7 @@ export function preparePlan(holding: Holding, setting: PlanSetting, before?: Pre
   }
   const ways = waysOf(holding);
   const evidence = livingColonies(holding, ways, today).filter((one) => yards.has(one.hive.yard));
+  if (evidence.length === 0) return bad({ kind: 'missing', field: 'journal (a living colony in a hive)' });
   const level = levelOfKeeper(holding, { evidence, yards, setting, values });
   const curves = new Map<string, PreparedColony>();
   const colonies: ReadyColony[] = [];

@@ -128,13 +128,13 @@ function lotsOf(holding: Holding): BankLot[] {
 }
 
 function inHandOf(holding: Holding): BankLot[] {
-  return holding.inHand.flatMap(({ from, frame, count, massKg }) => {
+  return holding.inHand.flatMap(({ from, frame, count, massKg }, i) => {
     const row = frameNamed(frame);
     const yard = holding.colonies.get(from)?.yard ?? holding.lots.get(from)?.yard;
     if (row === undefined || yard === undefined || count <= 0) return [];
     return [
       {
-        lot: `in hand from ${from}`,
+        lot: `in hand ${i + 1}, from ${from}`,
         yard,
         frame: row.depth,
         count,
@@ -151,14 +151,21 @@ function lotSdKg(depth: FrameDepth, massKg: number): number {
   return storesParameters.frameEachSdFrac.value * Math.max(0, massKg - framePart(depth, 'drawn').massKg);
 }
 
-/** Light combs in the shed, by the kit's counts of drawn frames, for the yard that was named first. */
+/**
+ * Light combs in the shed, by the kit's counts of drawn frames, for the yard that was named first.
+ *
+ * The kit does not say which colonies they came from: they are used only in a holding that has seen no signs of disease and no colony die.
+ */
 function shedOf(holding: Holding): BankLot[] {
   const yard = [...holding.yards.keys()][0];
   if (yard === undefined) return [];
+  const suspect = [...holding.colonies.values()].some(
+    (colony) => colony.looks.some((look) => look.brood === 'signs') || colony.ended?.how === 'died',
+  );
   return [...holding.kit.values()].flatMap(({ item, count }) => {
     const row = frameNamed(item);
     if (row === undefined || row.state !== 'drawn' || count < 1) return [];
-    return [{ lot: `shed ${item}`, yard, frame: row.depth, count: Math.floor(count), massKg: row.massKg, looked: true }];
+    return [{ lot: `shed ${item}`, yard, frame: row.depth, count: Math.floor(count), massKg: row.massKg, looked: !suspect }];
   });
 }
 

@@ -1,5 +1,7 @@
 import type { Clash } from '../holding/index.ts';
+import type { UnreadLine } from '../journal/index.ts';
 import type { ProvisionAnswer } from '../provision/index.ts';
+import type { BadInput } from '../result/index.ts';
 import type { StoresAnswer } from '../stores/index.ts';
 import type { Judged, OutlookAnswer } from '../winter/index.ts';
 
@@ -27,7 +29,9 @@ export type StateNote =
   | { readonly code: 'provisional'; readonly weighAgainOn: string }
   | { readonly code: 'low-in-top-box'; readonly holdsKg: number; readonly wantsKg: number }
   | { readonly code: 'bees-assumed'; readonly bees: number }
-  | { readonly code: 'build-assumed' };
+  | { readonly code: 'build-assumed' }
+  /** Something recorded of the hive cannot be; it is not used. */
+  | { readonly code: 'record-refused'; readonly fault: BadInput };
 
 /** A colony's line in the plan: an outlook, what it rests on, and what the scale will show when the need is met. */
 export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownRule'>, Pick<Judged, 'lossCurve'> {
@@ -92,9 +96,15 @@ export interface Plan {
   readonly provision: ProvisionAnswer | null;
   readonly dates: readonly YardDates[];
   readonly tasks: readonly Task[];
-  readonly unread: { readonly lines: number; readonly byWhy: Readonly<Record<string, number>> };
+  readonly unread: {
+    readonly lines: number;
+    readonly byWhy: Readonly<Record<string, number>>;
+    readonly first: readonly Pick<UnreadLine, 'line' | 'why'>[];
+  };
   readonly clashes: readonly Clash[];
+  /** Records dated after today, kept and not used: how many, and the first of their ids. */
   readonly later: number;
+  readonly laterRecords: readonly string[];
   readonly made: {
     readonly planVersion: number;
     readonly codeVersion: string;

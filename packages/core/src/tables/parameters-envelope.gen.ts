@@ -20,7 +20,7 @@ export const envelopeParameters = {
   pocketHeightM: { value: 0.2, unit: "m", low: 0.16, high: 0.26, distribution: "fixed", source: "near-cluster", mark: "JUDGEMENT", note: "its height: a winter cluster of 2 kg is about as tall" },
   downWPerMK: { value: 0.3, unit: "W/(m·K)", low: 0.15, high: 0.55, distribution: "fixed", source: "near-cluster", mark: "DERIVED", note: "combs and bee spaces from the warm air down: honey 0.54, still air 0.025, wax between" },
   dischargeCoefficient: { value: 0.61, unit: "1", low: 0.6, high: 0.65, distribution: "fixed", source: "orifice-memory", mark: "MEMORY", note: "sharp-edged opening" },
-  entranceM2: { value: 0.0025, unit: "m2", low: 0.0005, high: 0.005, distribution: "fixed", source: "entrance-pages", mark: "READ", note: "lower entrance as keepers reduce it" },
+  entranceM2: { value: 0.0025, unit: "m2", low: 0.0005, high: 0.005, distribution: "fixed", source: "entrance-pages", mark: "JUDGEMENT", note: "lower entrance as keepers reduce it: published slots run from 3/4 in to 3 in wide" },
   upperOpeningM2: { value: 0.00015, unit: "m2", low: 0, high: 0.0005, distribution: "fixed", source: "upper-entrance", mark: "READ", note: "notch of 1 by 1.5 cm in the inner cover: the upper entrance with which colonies ate less" },
   airExcessK: { value: 15, unit: "K", low: 5, high: 30, distribution: "fixed", source: "near-cluster", mark: "JUDGEMENT", note: "air around the cluster against outside when the draught is reckoned" },
 } satisfies Record<string, Parameter>;

@@ -3,7 +3,7 @@ import { listed } from '../text.ts';
 import { faultSentence, whyUnread } from './faults.ts';
 
 /** One line of a journal that was kept but not read. */
-export function unreadLine(line: UnreadLine): string {
+export function unreadLine(line: Pick<UnreadLine, 'line' | 'why'>): string {
   return `line ${line.line}: ${whyUnread(line.why)}`;
 }
 

@@ -1,6 +1,7 @@
 import type { Plan, StateNote, Task } from '@winterheft/core';
 import { listed, shortened } from '../text.ts';
 import { dayMonth, type UnitFormat } from '../units.ts';
+import { faultSentence } from './faults.ts';
 import { changeFault } from './journal.ts';
 
 export const planWords = {
@@ -20,6 +21,7 @@ export const planWords = {
   steps: (numbers: string) => `steps ${numbers}`,
   step: (number: string) => `step ${number}`,
   nothing: '–',
+  leftShort: (mass: string) => `short by ${mass}, left so`,
   ended: (label: string, how: string, on: string) => `${label}: ended (${how}) on ${on}`,
   dates: 'Dates',
   date: 'date',
@@ -80,6 +82,8 @@ export function stateNote(note: StateNote, units: UnitFormat): string {
       return `bees not counted, ${note.bees} taken`;
     case 'build-assumed':
       return 'build not recorded, a usual one taken';
+    case 'record-refused':
+      return `not used: ${faultSentence(note.fault)}`;
   }
 }
 
