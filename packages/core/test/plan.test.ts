@@ -133,7 +133,7 @@ describe('a plan', () => {
     expect(tooMany.notes.some((note) => note.code === 'record-refused' && note.fault.kind === 'out-of-range')).toBe(true);
     expect(Number.isFinite(tooMany.needKg)).toBe(true);
     const unlike = line('A1', planOf(changed('weighing', 'hive-a1', { frontKg: 70, rearKg: 4 })));
-    expect(unlike.notes.some((note) => note.code === 'record-refused' && note.fault.kind === 'conflict')).toBe(true);
+    expect(unlike.notes.some((note) => note.code === 'record-refused' && note.fault.kind === 'implausible')).toBe(true);
     expect(unlike.state).not.toBe('spare');
     expect(unlike.weighedOn).toBeNull();
   });

@@ -114,7 +114,7 @@ export function grossOf(weighing: Weighing, ways: WeighingWays): Result<Gross | 
 function impossible(weighing: Weighing, of: { readonly totalKg: number; readonly frontShareFrac?: number }): BadInput | null {
   const share = plausibleShareRange();
   if (of.frontShareFrac !== undefined && !(of.frontShareFrac >= share.low && of.frontShareFrac <= share.high)) {
-    return { kind: 'conflict', fields: ['frontKg', 'rearKg'], why: 'not-one-hive' };
+    return { kind: 'implausible', field: 'frontKg', value: weighing.frontKg!, unit: 'kg', why: 'edges-not-one-hive' };
   }
   const { lowKg, highKg } = plausibleGrossRange();
   const total = inRange(weighing.frontKg === undefined ? 'rearKg (whole hive)' : 'frontKg (whole hive)', of.totalKg, {
