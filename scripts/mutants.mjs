@@ -78,6 +78,19 @@ function places() {
 /** Sourced figures that decide nothing, with the reason. */
 const DECIDES_NOTHING = new Map([['part screened-floor.thicknessM', 'a mesh stops no heat and its mass is a row of its own']]);
 
+/** A copy without its history has no commit to name. */
+function commitOf() {
+  try {
+    return execFileSync('git', ['rev-parse', '--short', 'HEAD'], {
+      cwd: root,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+    }).trim();
+  } catch {
+    return 'none';
+  }
+}
+
 const unnoticed = [];
 const all = places();
 for (const { name, mark, row, field, step } of all) {
@@ -92,7 +105,7 @@ for (const { name, mark, row, field, step } of all) {
 }
 const sourced = unnoticed.filter(({ mark }) => SOURCED.has(mark));
 const fully = sourced.filter(({ name, missed }) => missed !== '' && !DECIDES_NOTHING.has(name));
-const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { cwd: root, encoding: 'utf8' }).trim();
+const commit = commitOf();
 console.log(
   `${all.length} figures moved by 15 % both ways against ${checks.length} published figures (commit ${commit}${quick ? ', quick' : ''})`,
 );

@@ -7,10 +7,7 @@ import { jsonOf, textOf } from './json-input.ts';
 import { checked, explained } from './schema-faults.ts';
 
 /** The text of FILE or of standard input. */
-export async function inputText(
-  file: string | undefined,
-  io: Io,
-): Promise<Result<{ readonly text: string; readonly name: string }, Failure>> {
+async function inputText(file: string | undefined, io: Io): Promise<Result<{ readonly text: string; readonly name: string }, Failure>> {
   if (file === undefined && io.stdinIsTerminal) return bad({ kind: 'no-input' });
   const bytes = await io.read(file ?? '-');
   if (!bytes.ok) return bytes;

@@ -62,7 +62,7 @@ export function unitFormat(units: Units): UnitFormat {
     tempOf,
     densityOf,
     mass: (kg, sdKg) =>
-      sdKg === undefined
+      sdKg === undefined || sdKg === 0
         ? `${massText(massOf(kg))} ${names.massUnit}`
         : `${decimals(massOf(kg), placesFor(massOf(sdKg)))} ± ${decimals(massOf(sdKg), placesFor(massOf(sdKg)))} ${names.massUnit}`,
     temp: (tempC) => `${decimals(tempOf(tempC), 1)} ${names.tempUnit}`,

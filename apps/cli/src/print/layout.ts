@@ -24,7 +24,7 @@ const padded = (text: string, columns: number, align: 'left' | 'right' = 'left')
 const BREAKS = /(?<!±) (?!±|(?:%|°[CF]|kg|lb|L|US gal|gal|mm|in|Pa|W)(?![\p{L}\p{N}]))/u;
 
 /** Words broken into lines of at most `columns`; a word too long for a line is cut. */
-export function broken(text: string, columns: number): readonly string[] {
+function broken(text: string, columns: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(BREAKS)) {
