@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { commands } from '../src/commands.ts';
+import { placesOutput } from '../src/contracts/weather.ts';
 import { FIELDS } from './contract-fields.ts';
 import { runCommand } from './run-command.ts';
 
@@ -87,5 +88,15 @@ test('defaults stand in the schema of the input', () => {
       Object.values(schema.properties ?? {}).some((property) => property.default !== undefined),
       command.name,
     ).toBe(true);
+  }
+});
+
+test('the list of places is what its schema says, and every name on it is taken', async () => {
+  const { code, out } = await runCommand(['weather', '--places', '--json']);
+  expect(code).toBe(0);
+  const { places } = placesOutput.parse(JSON.parse(out));
+  expect(places.length).toBeGreaterThan(100);
+  for (const { place } of [places[0]!, places[places.length >> 1]!, places.at(-1)!]) {
+    expect((await runCommand(['weather', '--place', place, '--json'])).code, place).toBe(0);
   }
 });

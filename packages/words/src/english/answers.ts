@@ -66,7 +66,8 @@ export const air = {
   dewFirst: 'dew comes before frost',
   ofWater: (percent: string) => `${percent} over water`,
   ofIce: (percent: string) => `${percent} over ice`,
-  error: 'Saturation within 0.1 % of the published tables; air taken as an ideal gas, water to dry air about 0.5 % low.',
+  error:
+    'Saturation agrees with the published tables within 0.1 %, over supercooled water within 1 %; air taken as an ideal gas, water to dry air about 0.5 % low.',
 } as const;
 
 export const outlook = {
