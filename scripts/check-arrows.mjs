@@ -27,7 +27,7 @@ const ORDER = [
   'plan',
 ];
 /** What the core may take from outside. */
-const CORE_PACKAGES = ['jstat', 'zod'];
+const CORE_PACKAGES = ['jstat'];
 /** Which of our packages each package beside the core may import. */
 const PACKAGES = { words: ['@winterheft/core'], solver: ['@winterheft/core'] };
 const IMPORT = /^\s*(?:import|export)\b[^'"]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]\s*\)/gm;
