@@ -44,7 +44,7 @@ test.each(CASES)('%s', (_rule, files) => {
 test('what is allowed passes', () => {
   const files = {
     'packages/core/src/winter/a.ts':
-      "import { b } from '../weigh/index.ts';\nimport { p } from '../tables/parameters-winter.gen.ts';\nimport { c } from './c.ts';\nimport * as z from 'zod';",
+      "import { b } from '../weigh/index.ts';\nimport { p } from '../tables/parameters-winter.gen.ts';\nimport { c } from './c.ts';\nimport jstat from 'jstat';",
     'packages/core/src/index.ts': "export { b } from './plan/index.ts';",
     'packages/words/src/a.ts': "import { b } from '@winterheft/core';",
   };
