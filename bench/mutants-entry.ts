@@ -4,6 +4,7 @@ export { envelopeParameters } from '../packages/core/src/tables/parameters-envel
 export { matterParameters } from '../packages/core/src/tables/parameters-matter.gen.ts';
 export { mitesParameters } from '../packages/core/src/tables/parameters-mites.gen.ts';
 export { phenologyParameters } from '../packages/core/src/tables/parameters-phenology.gen.ts';
+export { planParameters } from '../packages/core/src/tables/parameters-plan.gen.ts';
 export { provisionParameters } from '../packages/core/src/tables/parameters-provision.gen.ts';
 export { storesParameters } from '../packages/core/src/tables/parameters-stores.gen.ts';
 export { weatherParameters } from '../packages/core/src/tables/parameters-weather.gen.ts';

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { importTs } from '../bench/bundle.mjs';
 import { parseCsv } from './csv.mjs';
-import { importTs } from './lib/run-ts.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const MARKS = {

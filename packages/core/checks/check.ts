@@ -1,3 +1,4 @@
+import type { Result } from '../src/result/index.ts';
 import type { Mark } from '../src/tables/types.ts';
 
 /**
@@ -22,4 +23,25 @@ export interface Check {
 export function passes(check: Check, ours: number): boolean {
   const [low, high] = typeof check.expected === 'number' ? [check.expected, check.expected] : check.expected;
   return ours >= low - check.within && ours <= high + check.within;
+}
+
+/** A check in one call, for long tables of them. */
+export function row(
+  name: string,
+  unit: string,
+  expected: Check['expected'],
+  within: number,
+  why: string,
+  source: string,
+  mark: Check['mark'],
+  ours: () => number,
+  usedForSetting = false,
+): Check {
+  return { name, unit, expected, within, why, source, mark, ours, ...(usedForSetting ? { usedForSetting } : {}) };
+}
+
+/** The answer of a command, where a check asks one that must be taken. */
+export function answerOf<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(`a check was refused: ${JSON.stringify(result.error)}`);
+  return result.value;
 }

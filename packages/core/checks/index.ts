@@ -1,6 +1,7 @@
 import { airChecks } from './air.ts';
 import type { Check } from './check.ts';
 import { envelopeChecks } from './envelope.ts';
+import { feedChecks } from './feed.ts';
 import { honeyChecks } from './honey.ts';
 import { partsChecks } from './parts.ts';
 import { phenologyChecks } from './phenology.ts';
@@ -19,6 +20,7 @@ export { type Check, passes } from './check.ts';
 export const checksByTopic: Readonly<Record<string, readonly Check[]>> = {
   air: airChecks,
   envelope: envelopeChecks,
+  feed: feedChecks,
   honey: honeyChecks,
   parts: partsChecks,
   phenology: phenologyChecks,

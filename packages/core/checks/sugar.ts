@@ -1,22 +1,16 @@
 import {
-  candy,
   densityInAirKgPerM3,
   matterParameters,
   type SyrupAnswer,
   type SyrupInput,
   saturationFrac,
   saturationTempC,
-  storesFromSugarKg,
-  storesPerSugarKg,
   sucroseDensityKgPerM3,
-  sugarForStoresKg,
   syrup,
 } from '../src/matter/index.ts';
-import type { Result } from '../src/result/index.ts';
 import {
   imperialGallonToL,
   imperialPintToL,
-  inchToM,
   kgPerM3ToLbPerUsGallon,
   kgToLb,
   lbToKg,
@@ -26,16 +20,12 @@ import {
   usGallonToL,
   usQuartToL,
 } from '../src/units/index.ts';
-import type { Check } from './check.ts';
+import { answerOf, type Check, row } from './check.ts';
 
-function value<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(`a check was refused: ${JSON.stringify(result.error)}`);
-  return result.value;
-}
-const made = (input: SyrupInput): SyrupAnswer => value(syrup(input));
+const made = (input: SyrupInput): SyrupAnswer => answerOf(syrup(input));
 const TWO_TO_ONE = { ratio: '2:1', basis: 'mass' } as const;
 /** Water as the recipes' measures hold it, at kitchen temperature. */
-const WATER_KG_PER_L = 0.9982;
+export const WATER_KG_PER_L = 0.9982;
 
 /** [mass percent, kg/m3] at 20 °C. */
 const CRC: readonly (readonly [number, number])[] = [
@@ -132,26 +122,6 @@ const tables: readonly Check[] = [
     ours: () => (100 * saturationFrac(tempC)) / (1 - saturationFrac(tempC)),
   })),
 ];
-
-const row = (
-  name: string,
-  unit: string,
-  expected: Check['expected'],
-  within: number,
-  why: string,
-  source: string,
-  mark: Check['mark'],
-  ours: () => number,
-): Check => ({
-  name,
-  unit,
-  expected,
-  within,
-  why,
-  source,
-  mark,
-  ours,
-});
 
 const solutions: readonly Check[] = [
   row(
@@ -324,153 +294,4 @@ const solutions: readonly Check[] = [
   ),
 ];
 
-const stores: readonly Check[] = [
-  row(
-    'US gallons of 2:1 for 30 lb of stores by the seven-pound rule',
-    'US gal',
-    4.3,
-    0.05,
-    'half the last printed digit',
-    'yield-seven-pounds',
-    'READ',
-    () => lToUsGallon(made({ ...TWO_TO_ONE, sugarKg: sugarForStoresKg(lbToKg(30), 2 / 3).low }).volumeL),
-  ),
-  row(
-    'sugar for 30 lb of stores by the seven-pound rule',
-    'lb',
-    31.7,
-    0.1,
-    'density rounded there',
-    'yield-seven-pounds',
-    'ARITHMETIC',
-    () => kgToLb(sugarForStoresKg(lbToKg(30), 2 / 3).low),
-  ),
-  row(
-    'honey equivalent of a kilogram of sugar',
-    'kg',
-    1.25,
-    0.005,
-    'half the last printed digit',
-    'yield-divide-by-eight-tenths',
-    'READ',
-    () => storesFromSugarKg(1, 2 / 3).high,
-  ),
-  row(
-    'honey equivalent of a 12.5 kg block of fondant',
-    'kg',
-    12,
-    0.5,
-    'whole kilograms printed',
-    'yield-divide-by-eight-tenths',
-    'READ',
-    () => storesFromSugarKg(12.5 * 0.78, 2 / 3).high,
-  ),
-  row(
-    'sugar to buy for 8 kg of stores missing',
-    'kg',
-    6.4,
-    0.05,
-    'half the last digit',
-    'yield-divide-by-eight-tenths',
-    'ARITHMETIC',
-    () => sugarForStoresKg(20 - 12, 2 / 3).high,
-  ),
-  row(
-    'litres of 1:0.63 that this sugar makes',
-    'L',
-    8.06,
-    0.02,
-    'density rounded there',
-    'yield-divide-by-eight-tenths',
-    'ARITHMETIC',
-    () => made({ ratio: '1:0.63', basis: 'mass', sugarKg: 6.4 }).volumeL,
-  ),
-  row(
-    'stores from 10 kg of sugar fed as 2:1',
-    'kg',
-    11.2,
-    0.34,
-    '3 %, the claim of the copy',
-    'hohenheim-1981',
-    'READ-2',
-    () => storesFromSugarKg(10, 2 / 3).mid,
-  ),
-  row(
-    'stores from 10 kg of sugar fed as 3:2',
-    'kg',
-    10.75,
-    0.32,
-    '3 %, the claim of the copy',
-    'hohenheim-1981',
-    'READ-2',
-    () => storesFromSugarKg(10, 0.6).mid,
-  ),
-  row(
-    'stores from 10 kg of sugar fed as 1:1',
-    'kg',
-    9,
-    0.27,
-    '3 %, the claim of the copy',
-    'hohenheim-1981',
-    'READ-2',
-    () => storesFromSugarKg(10, 0.5).mid,
-  ),
-  row(
-    'winter feed is at most sugar and a fifth',
-    'kg/kg',
-    [1, 1.2],
-    0,
-    'stated as an upper bound',
-    'winterfutter-upper',
-    'READ',
-    () => storesPerSugarKg(2 / 3).mid,
-  ),
-];
-
-const candies: readonly Check[] = [
-  row(
-    'candy for 16 lb of sugar takes so many cups of water',
-    'US cups',
-    3,
-    0.1,
-    'measured with cups',
-    'candy-block-sizes',
-    'READ',
-    () => value(candy({ sugarKg: lbToKg(16) })).waterKg / WATER_KG_PER_L / usCupToL(1),
-  ),
-  row(
-    'candy for 8 lb of sugar takes so many cups of water',
-    'US cups',
-    1.5,
-    0.05,
-    'measured with cups',
-    'candy-no-cook',
-    'READ',
-    () => value(candy({ sugarKg: lbToKg(8) })).waterKg / WATER_KG_PER_L / usCupToL(1),
-  ),
-  row(
-    'damp sugar packs to the mean of two published blocks',
-    'kg/L',
-    1.014,
-    0.03,
-    'the two blocks differ by a fifth each way; the mean is checked',
-    'candy-block-sizes',
-    'ARITHMETIC',
-    () => {
-      const { massKg, volumeL } = value(candy({ sugarKg: 1 }));
-      return massKg / volumeL;
-    },
-  ),
-  row(
-    'sugar that fills a ten-frame rim an inch and a half deep',
-    'kg',
-    [6, 7],
-    0,
-    'published as a range',
-    'candy-block-sizes',
-    'DERIVED',
-    () => value(candy({ lengthM: inchToM(18.375), widthM: inchToM(14.75), depthM: inchToM(1.5) })).sugarKg,
-  ),
-];
-
-export const sugarChecks: readonly Check[] = [...tables, ...solutions, ...stores, ...candies];
+export const sugarChecks: readonly Check[] = [...tables, ...solutions];

@@ -10,7 +10,7 @@ import {
   weighParameters,
   wordWeight,
 } from '../src/weigh/index.ts';
-import type { Check } from './check.ts';
+import { type Check, row } from './check.ts';
 
 const EXAMPLE_DEPTH_M = 0.508;
 const EXAMPLE_KG = 50;
@@ -110,27 +110,6 @@ const scatterOnly = () => {
   return result.ok ? result.value.sdParts.scatterKg : Number.NaN;
 };
 
-const row = (
-  name: string,
-  unit: string,
-  expected: Check['expected'],
-  within: number,
-  why: string,
-  source: string,
-  mark: Check['mark'],
-  ours: () => number,
-  usedForSetting = false,
-): Check => ({
-  name,
-  unit,
-  expected,
-  within,
-  why,
-  source,
-  mark,
-  usedForSetting,
-  ours,
-});
 const p = weighParameters;
 
 export const weighChecks: readonly Check[] = [

@@ -138,6 +138,25 @@ describe('a plan', () => {
     expect(unlike.weighedOn).toBeNull();
   });
 
+  test('syrup recorded by its litres counts like the same syrup recorded by its sugar', () => {
+    const b4 = journal.records.find((record) => record.kind === 'weighing' && record.body.hive === 'hive-b4')!;
+    const fed = (body: object) => [
+      ...journal.records,
+      {
+        ...b4,
+        id: b4.id.replace(/^./, 'f'),
+        kind: 'feed',
+        at: { date: '2026-09-18' },
+        body: { colony: 'colony-b4', what: 'syrup', event: 'taken', ...body },
+      } as JournalRecord,
+    ];
+    const byLitres = line('B4', planOf(fed({ litres: 5, ratio: '2:1', basis: 'mass' })));
+    // 0.8845 kg of sugar a litre of 2:1 at 20 degC (CRC Handbook density): to the last printed digit
+    const bySugar = line('B4', planOf(fed({ sugarKg: 5 * 0.8845 })));
+    expect(Math.abs(byLitres.hasKg! - bySugar.hasKg!)).toBeLessThan(0.001);
+    expect(byLitres.hasKg! - line('B4').hasKg!).toBeGreaterThan(3);
+  });
+
   test('a journal whose colonies never lived in a hive is refused, and unread lines and later records are named', () => {
     expect(plan(foldHolding(journal.records.filter((record) => record.kind !== 'colony-begun')), setting, { journalDigest: '' }).ok).toBe(
       false,

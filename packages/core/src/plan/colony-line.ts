@@ -1,16 +1,14 @@
 import type { Holding } from '../holding/index.ts';
+import { planParameters } from '../tables/parameters-plan.gen.ts';
 import { isoDateOf } from '../units/index.ts';
 import { type ColonyRun, judgeColony, sharesOf } from '../winter/index.ts';
-import { doubtOf, type Evidence, WEIGHING_OLD_DAYS } from './evidence.ts';
+import { doubtOf, type Evidence } from './evidence.ts';
 import { targetsOf } from './gross.ts';
 import { type PreparedPlan, type ReadyColony, ruleStoresOf } from './prepare.ts';
 import type { ColonyOutlook, State, StateNote } from './types.ts';
 
-/** A colony is called spare from so much above its need [kg]: about what one frame gives. */
-export const SPARE_FROM_KG = 2;
-
 /** What a colony has: stores at the weighing, what came and went since, less what it has eaten since then. */
-export function holdsKg(evidence: Evidence, eatenSinceKg: number): number | null {
+function holdsKg(evidence: Evidence, eatenSinceKg: number): number | null {
   return evidence.stores === null ? null : Math.max(0, evidence.stores.storesKg + evidence.sinceKg - eatenSinceKg);
 }
 
@@ -54,10 +52,10 @@ export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding
     bees: evidence.bees,
     weighedOn: evidence.weighedDay === null ? null : isoDateOf(evidence.weighedDay),
     lookedOn: evidence.colony.cleanLook === null ? null : isoDateOf(evidence.colony.cleanLook.day),
-    targetFrontKg: targets?.front.kg ?? null,
-    targetRearKg: targets?.rear.kg ?? null,
-    targetFrontSdKg: targets?.front.sdKg ?? null,
-    targetRearSdKg: targets?.rear.sdKg ?? null,
+    targetFrontKg: targets?.targetFrontKg ?? null,
+    targetRearKg: targets?.targetRearKg ?? null,
+    targetFrontSdKg: targets?.targetFrontSdKg ?? null,
+    targetRearSdKg: targets?.targetRearSdKg ?? null,
     stores: evidence.stores,
     doubtShares: of.run === null ? { weather: 0, appetite: 0, bees: 0, tare: 0, scale: 0, forage: 0 } : sharesOf(prepared, doubt, of.run),
     notes: notesOf(evidence, { plan, holding, low, contactKg: judged.contactKg, aboveNeedKg }),
@@ -91,7 +89,7 @@ function stateOf(evidence: Evidence, of: { aboveNeedKg: number | null; winterabl
   if (of.aboveNeedKg === null) return 'unknown';
   if (!of.winterableAlone) return 'too small alone';
   if (of.aboveNeedKg < 0) return 'short';
-  return of.aboveNeedKg >= SPARE_FROM_KG && !evidence.stores!.weightOnly ? 'spare' : 'enough';
+  return of.aboveNeedKg >= planParameters.spareFromKg.value && !evidence.stores!.weightOnly ? 'spare' : 'enough';
 }
 
 function notesOf(
@@ -105,13 +103,14 @@ function notesOf(
   for (const fault of evidence.refused) notes.push({ code: 'record-refused', fault });
   if (gross === null) notes.push({ code: 'not-weighed' });
   else if (gross.basis === 'word') notes.push({ code: 'by-word', word: evidence.hive.weighings.at(-1)?.word ?? '' });
-  if (weighedDay !== null && of.plan.today - weighedDay > WEIGHING_OLD_DAYS)
+  if (weighedDay !== null && of.plan.today - weighedDay > planParameters.weighingOldDays.value)
     notes.push({ code: 'weighed-long-ago', days: of.plan.today - weighedDay });
   const clean = colony.cleanLook;
   if (clean === null || of.plan.today - clean.day > lookDays)
     notes.push({ code: 'brood-not-looked-at', lastLook: clean === null ? null : isoDateOf(clean.day) });
   if (stores?.provisional) notes.push({ code: 'provisional', weighAgainOn: stores.provisional.weighAgainOn });
-  if (stores?.weightOnly && of.aboveNeedKg !== null && of.aboveNeedKg >= SPARE_FROM_KG) notes.push({ code: 'spare-on-weight-alone' });
+  if (stores?.weightOnly && of.aboveNeedKg !== null && of.aboveNeedKg >= planParameters.spareFromKg.value)
+    notes.push({ code: 'spare-on-weight-alone' });
   if (of.low) notes.push({ code: 'low-in-top-box', holdsKg: stores!.contact!.kg, wantsKg: of.contactKg });
   if (stores?.notes.includes('bees-assumed') ?? true) notes.push({ code: 'bees-assumed', bees: evidence.bees });
   if (evidence.buildAssumed) notes.push({ code: 'build-assumed' });

@@ -1,3 +1,4 @@
+import { planParameters } from '../tables/parameters-plan.gen.ts';
 import { provisionParameters } from '../tables/parameters-provision.gen.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { weighParameters } from '../tables/parameters-weigh.gen.ts';
@@ -21,5 +22,5 @@ export function textDigest(text: string): string {
 
 /** Names the parameter tables a plan was made with. */
 export function tablesDigest(): string {
-  return textDigest(JSON.stringify([winterParameters, storesParameters, weighParameters, provisionParameters, PARTS]));
+  return textDigest(JSON.stringify([winterParameters, storesParameters, weighParameters, provisionParameters, planParameters, PARTS]));
 }

@@ -1,18 +1,14 @@
 import type { Colony, Fact, Hive, Holding, PartCount } from '../holding/index.ts';
-import { readBuild, storesPerSugarKg } from '../matter/index.ts';
+import { matterParameters, readBuild, storesPerSugarKg, syrup } from '../matter/index.ts';
 import type { BadInput } from '../result/index.ts';
-import { type CappedFrames, frameNamed, type StoresAnswer, type StoresInput, stores } from '../stores/index.ts';
+import { beesOf, type CappedFrames, frameNamed, type StoresAnswer, type StoresInput, stores } from '../stores/index.ts';
+import { planParameters } from '../tables/parameters-plan.gen.ts';
+import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import type { Build } from '../tables/parts.ts';
 import { standardBuild } from '../tables/parts.ts';
 import { isoDateOf } from '../units/index.ts';
 import type { StoresDoubt } from '../winter/index.ts';
-import { type Gross, grossOf, lastWeighing, type WeighingWays } from './gross.ts';
-
-/** A look is taken as what stands in the hive for so many days; combs move and bees come and go after that. */
-const LOOK_GOOD_DAYS = 30;
-/** A weighing this old is still used, and said. */
-export const WEIGHING_OLD_DAYS = 21;
-const SYRUP_WATER_DAYS = 14;
+import { type Gross, grossOf, type WeighingWays } from './gross.ts';
 
 /** What is known of one colony from its records. */
 export interface Evidence {
@@ -36,14 +32,14 @@ export interface Evidence {
 /** Reads one colony's records into what it holds; `stores` is null where nothing was weighed, hefted or counted. */
 export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; ways: WeighingWays; today: number }): Evidence {
   const { hive, holding, ways, today } = of;
-  const weighing = lastWeighing(hive);
+  const weighing = hive.weighings.at(-1) ?? null;
   const recorded = weighing?.parts ?? hive.builds.at(-1)?.parts ?? null;
   const buildRead = recorded === null ? null : readBuild(recorded);
   const parts = buildRead?.ok === false ? null : recorded;
   const build = ownWeights(parts ?? standardBuild(['deep', 'deep'], 10), holding);
   const weighed = weighing === null ? null : grossOf(weighing, ways);
   const gross = weighed?.ok ? weighed.value : null;
-  const look = colony.looks.filter((one) => today - one.day <= LOOK_GOOD_DAYS).at(-1) ?? null;
+  const look = colony.looks.filter((one) => today - one.day <= planParameters.lookGoodDays.value).at(-1) ?? null;
   const counted = look?.capped === undefined || movedSince(colony, look.day) ? null : look;
   const bees = colony.looks.filter((one) => one.bees !== undefined).at(-1) ?? null;
   const weighedDay = gross === null ? null : weighing!.day;
@@ -51,8 +47,9 @@ export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; w
   const known = gross !== null || counted !== null;
   const answer = known ? stores(input) : null;
   const since = changesSince(colony, weighedDay ?? counted?.day ?? today);
-  const read = stores({ ...input, ...(known ? {} : { grossKg: 60, grossSdKg: 10 }) });
-  const count = answer?.ok ? answer.value.bees : read.ok ? read.value.bees : null;
+  const facts = readBuild(build);
+  if (!facts.ok) throw new Error(`evidenceOf: a build that was read is refused: ${JSON.stringify(facts.error)}`);
+  const count = beesOf(facts.value, input);
   return {
     colony,
     hive,
@@ -65,8 +62,8 @@ export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; w
     refused: [buildRead, weighed, answer].flatMap((one) => (one !== null && !one.ok ? [one.error] : [])),
     sinceKg: since.kg,
     sinceSdKg: since.sdKg,
-    bees: count?.count ?? 0,
-    beesSdFrac: count === null || count.count === 0 ? 0.3 : Math.min(0.6, count.sdKg / count.massKg),
+    bees: count.count,
+    beesSdFrac: count.count === 0 ? 0 : count.sdKg / count.massKg,
   };
 }
 
@@ -104,9 +101,11 @@ function storesInput(of: {
   const { colony, build, gross, day, counted, bees, holding, parts } = of;
   const empty = parts === null ? undefined : holding.partWeights.filter((w) => w.parts.length > 1 && sameParts(w.parts, parts)).at(-1);
   const capped: CappedFrames[] = (counted?.capped ?? []).map(({ frame, count, where }) => ({ frame, count, where }));
-  for (const { frame, count } of counted?.partFull ?? []) capped.push({ frame, count, where: 'top', fullFrac: 0.5 });
+  for (const { frame, count } of counted?.partFull ?? [])
+    capped.push({ frame, count, where: 'top', fullFrac: planParameters.partFullFrac.value });
   const syrup = colony.feeds.filter(
-    (feed) => feed.what === 'syrup' && feed.day <= day && day - feed.day <= SYRUP_WATER_DAYS && takenSugarKg(feed) > 0,
+    (feed) =>
+      feed.what === 'syrup' && feed.day <= day && day - feed.day <= storesParameters.dryingWindowDays.value && takenSugarKg(feed) > 0,
   );
   return {
     build,
@@ -120,11 +119,14 @@ function storesInput(of: {
   };
 }
 
-/** Sugar of a feed that went into the hive [kg]; 0 for one that was left or refused. */
-export function takenSugarKg(feed: Fact<'feed'>): number {
+/** Sugar of a feed that went into the hive [kg]: as recorded, or from its litres and strength; 0 for one that was left or refused. */
+function takenSugarKg(feed: Fact<'feed'>): number {
   if (feed.event === 'left' || feed.event === 'refused' || feed.event === 'feeder-on') return 0;
   if (feed.sugarKg !== undefined) return feed.sugarKg;
-  return 0;
+  if (feed.what === 'candy') return (feed.massKg ?? 0) / (1 + matterParameters.candyWaterPerSugarFrac.value);
+  if (feed.litres === undefined) return 0;
+  const made = syrup({ ratio: feed.ratio ?? '2:1', basis: feed.basis ?? 'mass', volumeL: feed.litres });
+  return made.ok ? made.value.sugarKg : 0;
 }
 
 /** Stores that came and went after a day: syrup and candy taken, combs swapped. */
@@ -133,10 +135,10 @@ function changesSince(colony: Colony, day: number): { kg: number; sdKg: number }
   let variance = 0;
   for (const feed of colony.feeds) {
     if (feed.day <= day) continue;
-    const perKg = storesPerSugarKg(2 / 3);
+    const perKg = storesPerSugarKg(storesParameters.syrupSugarFrac.value);
     const sugarKg = takenSugarKg(feed);
     kg += sugarKg * perKg.low;
-    variance += (sugarKg * (perKg.high - perKg.low) * 0.25) ** 2;
+    variance += (sugarKg * (perKg.high - perKg.low) * planParameters.feedSinceSdFrac.value) ** 2;
   }
   for (const move of colony.moves) {
     if (move.day <= day) continue;
@@ -144,7 +146,7 @@ function changesSince(colony: Colony, day: number): { kg: number; sdKg: number }
     if (part === undefined) continue;
     const netKg = move.count * Math.max(0, (move.massKg ?? part.massKg + part.cappedNetKg) - part.massKg);
     kg += move.direction === 'into' ? netKg : -netKg;
-    variance += (0.15 * netKg) ** 2;
+    variance += (planParameters.combSinceSdFrac.value * netKg) ** 2;
   }
   return { kg, sdKg: Math.sqrt(variance) };
 }

@@ -1,18 +1,12 @@
 import type { Holding, Lot } from '../holding/index.ts';
 import type { BankLot, CombLot, ProvisionColony, ProvisionInput, Union } from '../provision/index.ts';
-import { frameNamed } from '../stores/index.ts';
+import { cappedNetKg, frameNamed } from '../stores/index.ts';
+import { planParameters } from '../tables/parameters-plan.gen.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { type FrameDepth, framePart } from '../tables/parts.ts';
 import type { Evidence } from './evidence.ts';
 import type { PreparedPlan, ReadyColony } from './prepare.ts';
 import type { ColonyOutlook } from './types.ts';
-
-/** A comb is not taken from a colony that has fewer capped ones than this: a count, and what the queen and the pollen need. */
-const FEWEST_LIGHT = 1;
-/** Combs a colony's bees and brood keep, where nobody counted the light ones. */
-const KEPT_FRAMES = 4;
-/** Share of the stores taken to be in whole capped combs where nobody counted. */
-const CAPPED_FRAC = 0.6;
 
 /** What provision is asked, from the lines of the colonies and the holding. */
 export function provisionInputOf(
@@ -88,11 +82,11 @@ function combsOf(evidence: Evidence, hasKg: number): { capped: CombLot[]; light:
   for (const { depth, count } of frames) {
     const counted = look?.capped?.filter((one) => frameNamed(one.frame)?.depth === depth).reduce((sum, one) => sum + one.count, 0);
     const row = framePart(depth, 'drawn');
-    const guessed = Math.floor((CAPPED_FRAC * hasKg) / row.cappedNetKg);
-    const full = Math.min(count - FEWEST_LIGHT, Math.floor(counted ?? guessed));
+    const guessed = Math.floor((planParameters.cappedGuessFrac.value * hasKg) / row.cappedNetKg);
+    const full = Math.min(count - planParameters.lightLeftFrames.value, Math.floor(counted ?? guessed));
     const empty = look?.emptyCombs?.filter((one) => frameNamed(one.frame)?.depth === depth).reduce((sum, one) => sum + one.count, 0);
-    const beesOn = Math.ceil(look?.bees?.count ?? KEPT_FRAMES);
-    const free = Math.max(FEWEST_LIGHT, Math.floor(empty ?? count - full - Math.min(beesOn, count >> 1)));
+    const beesOn = Math.ceil(look?.bees?.count ?? planParameters.keptFrames.value);
+    const free = Math.max(planParameters.lightLeftFrames.value, Math.floor(empty ?? count - full - Math.min(beesOn, count >> 1)));
     if (full > 0) capped.push(cappedLot(depth, full));
     light.push(lightLot(depth, Math.min(free, count - full)));
   }
@@ -101,7 +95,7 @@ function combsOf(evidence: Evidence, hasKg: number): { capped: CombLot[]; light:
 
 function cappedLot(depth: FrameDepth, count: number): CombLot {
   const row = framePart(depth, 'drawn');
-  return { frame: depth, count, massKg: row.massKg + row.cappedNetKg, massSdKg: (row.cappedNetHighKg - row.cappedNetLowKg) / 3.29 };
+  return { frame: depth, count, massKg: row.massKg + row.cappedNetKg, massSdKg: cappedNetKg(depth).lotSdKg };
 }
 
 function lightLot(depth: FrameDepth, count: number): CombLot {
@@ -179,10 +173,10 @@ function unionsOf(lines: readonly ColonyOutlook[], ready: ReadonlyMap<string, Re
   );
 }
 
-/** Use grows with bees to the power of about 0.75 (the model's size law between small and big clusters). */
+/** Use grows with bees to a power: the model's size law between small and big clusters. */
 function unionNeedKg(from: ColonyOutlook, into: ColonyOutlook, ready: ReadonlyMap<string, ReadyColony>): number {
   const reserveKg = ready.get(into.colony)!.prepared.values.reserveKg;
-  return reserveKg + (into.needKg - reserveKg) * ((into.bees + from.bees) / into.bees) ** 0.75;
+  return reserveKg + (into.needKg - reserveKg) * ((into.bees + from.bees) / into.bees) ** planParameters.unionUseExponent.value;
 }
 
 function pricesOf(prices: NonNullable<Holding['settings']['prices']>): NonNullable<ProvisionInput['prices']> {

@@ -14,7 +14,7 @@ export interface Bees {
 }
 
 /** Bees on one deep frame of bees by the keeper's way of counting, as value with bounds. */
-export function beesPerDeepFrame(counting: Counting) {
+function beesPerDeepFrame(counting: Counting) {
   switch (counting) {
     case 'occupied':
       return storesParameters.beesPerFrameOccupied;

@@ -15,7 +15,7 @@ export interface Estimate {
 
 const CAUSES: readonly Cause[] = ['scale', 'tare', 'comb', 'hive', 'bees', 'pollen', 'lot', 'frames', 'onHive', 'water', 'snow'];
 
-export function covariance(a: Errors, b: Errors): number {
+function covariance(a: Errors, b: Errors): number {
   return CAUSES.reduce((sum, cause) => sum + (a[cause] ?? 0) * (b[cause] ?? 0), 0);
 }
 

@@ -1,7 +1,8 @@
+export { beesOf } from './bees.ts';
 export { cappedNetKg, frameNamed } from './counted.ts';
 export { STORES_RANGES } from './read-input.ts';
 export { stores } from './stores.ts';
-export { buildKey, partMass } from './tare.ts';
+export { partMass } from './tare.ts';
 export type {
   CappedFrames,
   Counting,

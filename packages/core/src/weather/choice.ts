@@ -63,7 +63,7 @@ export function placeErrorC(meanKm: number): number {
 }
 
 /** Great-circle distance [km] on a sphere of 6371 km, haversine formula. */
-export function distanceKm(
+function distanceKm(
   a: { readonly latDeg: number; readonly lonDeg: number },
   b: { readonly latDeg: number; readonly lonDeg: number },
 ): number {

@@ -97,7 +97,10 @@ export function heft(input: HeftInput): Result<HeftAnswer> {
   if (!need.ok) return need;
   const measured = measure(input, geometry.value, scale.value, share.value);
   if (!measured.ok) return measured;
-  return good({ ...measured.value, ...(need.value === undefined ? {} : targets(need.value, measured.value, geometry.value, scale.value)) });
+  return good({
+    ...measured.value,
+    ...(need.value === undefined ? {} : readingsToStopAt(need.value, measured.value, { geometry: geometry.value, scale: scale.value })),
+  });
 }
 
 function measure(
@@ -132,12 +135,18 @@ function measureBoth(frontKg: number, rearKg: number, geometry: LeverGeometry, s
   return good({ totalKg, sdKg: sdOf(sdParts), basis: 'both', frontShareFrac, frontShareSdFrac, sdParts });
 }
 
-function targets(needGrossKg: number, measured: HeftAnswer, geometry: LeverGeometry, scale: ScaleErrors) {
+/** What a scale will show at each edge when the whole hive weighs `grossKg`, and how well that is known [kg]. */
+export function readingsToStopAt(
+  grossKg: number,
+  share: { readonly frontShareFrac: number; readonly frontShareSdFrac: number },
+  ways: { readonly geometry: LeverGeometry; readonly scale: ScaleErrors },
+) {
+  const { geometry, scale } = ways;
   const target = (edge: Edge) => {
-    const kg = readingOfShareKg(needGrossKg, measured.frontShareFrac, geometry, edge);
-    const ownShare = edge === 'front' ? measured.frontShareFrac : 1 - measured.frontShareFrac;
+    const kg = readingOfShareKg(grossKg, share.frontShareFrac, geometry, edge);
+    const ownShare = edge === 'front' ? share.frontShareFrac : 1 - share.frontShareFrac;
     const sdKg = sdOf(
-      readingError({ edge, readingKg: kg, totalKg: needGrossKg }, { ownShare, sdFrac: measured.frontShareSdFrac }, geometry, scale),
+      readingError({ edge, readingKg: kg, totalKg: grossKg }, { ownShare, sdFrac: share.frontShareSdFrac }, geometry, scale),
     );
     return { kg, sdKg };
   };

@@ -8,6 +8,7 @@ export {
   type HeftInput,
   heft,
   READING_SCATTER_KG,
+  readingsToStopAt,
   SCALE_CALIBRATION,
   SCALE_STEP_KG,
   standardShareSdFrac,
@@ -26,9 +27,6 @@ export { type KgRange, plausibleEdgeRange, plausibleGrossRange, plausibleShareRa
 export {
   bothEdgesError,
   type ErrorParts,
-  measuredShareSdFrac,
-  oneEdgeError,
-  readingError,
   type ScaleErrors,
   sdOf,
   standardScale,

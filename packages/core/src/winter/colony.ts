@@ -123,7 +123,7 @@ function usageOf(season: YardSeason, run: ColonyRun, factor: Float64Array): Pick
  * What the combs at the cluster must hold [kg]: honey eaten in the longest run of days too cold to move to other combs,
  * at the asked share of members.
  */
-export function contactKg(outcome: ColonyOutcome, factor: Float64Array, certaintyFrac: number): number {
+function contactKg(outcome: ColonyOutcome, factor: Float64Array, certaintyFrac: number): number {
   return quantileOfSorted(sorted(outcome.spellKg.map((kg, i) => kg * factor[i]!)), certaintyFrac);
 }
 
@@ -179,7 +179,7 @@ const WEIGHED_DOWN_TO_C = -10;
 const FEWEST_MEASURED = 4400;
 const MOST_MEASURED = 34_000;
 
-export function datesOf(index: Spread, fromDay: number): DateSpread {
+function datesOf(index: Spread, fromDay: number): DateSpread {
   const date = (d: number) => (Number.isFinite(d) ? isoDateOf(fromDay + Math.floor(d)) : null);
   return { p5: date(index.p5), p50: date(index.p50), p95: date(index.p95) };
 }

@@ -33,7 +33,7 @@ export interface DoubtInput {
  * 'weather' gives every member the mean of all members' weather and leaves their forage days; 'forage' gives every member the median
  * forage day and leaves the weather; 'tare' and 'scale' take the error out; 'scale' stands for everything measured on the hive itself.
  */
-export function marginVariance(input: DoubtInput, frozen: (typeof doubtCauses)[number] | null, run: ColonyRun): number {
+function marginVariance(input: DoubtInput, frozen: (typeof doubtCauses)[number] | null, run: ColonyRun): number {
   const { season, draw } = input;
   const freeze: Freeze = { bees: frozen === 'bees', appetite: frozen === 'appetite' };
   const colony = drawColony(draw, freeze);
