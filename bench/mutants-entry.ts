@@ -1,6 +1,11 @@
 export { checksByTopic, passes } from '../packages/core/checks/index.ts';
 export { classSpreads } from '../packages/core/src/tables/climate-spread-by-class.gen.ts';
+export { MATERIALS } from '../packages/core/src/tables/materials.gen.ts';
+export { MITE_LEVELS } from '../packages/core/src/tables/mite-levels.gen.ts';
+export { MITE_TREATMENTS } from '../packages/core/src/tables/mite-treatments.gen.ts';
 export { envelopeParameters } from '../packages/core/src/tables/parameters-envelope.gen.ts';
+export { hivetopParameters } from '../packages/core/src/tables/parameters-hivetop.gen.ts';
+export { kitParameters } from '../packages/core/src/tables/parameters-kit.gen.ts';
 export { matterParameters } from '../packages/core/src/tables/parameters-matter.gen.ts';
 export { mitesParameters } from '../packages/core/src/tables/parameters-mites.gen.ts';
 export { phenologyParameters } from '../packages/core/src/tables/parameters-phenology.gen.ts';

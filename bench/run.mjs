@@ -6,9 +6,14 @@ import { join } from 'node:path';
 import { root } from './bundle.mjs';
 import { benchKernel } from './kernel.mjs';
 import { benchSolve } from './solve.mjs';
+import { benchStart } from './start.mjs';
 
 const quick = process.argv.includes('--quick');
-const rows = [...(await benchKernel({ repeats: quick ? 5 : 25 })), ...(await benchSolve({ quick }))];
+const rows = [
+  ...(await benchKernel({ repeats: quick ? 5 : 25 })),
+  ...(await benchSolve({ quick })),
+  ...(await benchStart({ repeats: quick ? 3 : 15 })),
+];
 for (const { name, ratio, aim, text } of rows) {
   console.log(`${name}: ${ratio === undefined ? '' : `${ratio.toFixed(2)} times (aim ${aim}); `}${text}`);
 }

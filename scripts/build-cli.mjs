@@ -1,11 +1,12 @@
 // Bundles the command into apps/cli/dist, so that `npx winterheft` works right after an install.
 // A stamp over everything that goes in lets a second run skip what is done; `--force` builds anyway.
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { cache, withLock } from './lib/build-lock.mjs';
+import { root } from './lib/steps.mjs';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'apps/cli/dist');
 const stamp = join(dist, '.stamp');
 const SOURCES = ['packages/core/src', 'packages/words/src', 'packages/solver/src', 'apps/cli/src'];
@@ -29,22 +30,28 @@ function sourceHash() {
   return hash.digest('hex');
 }
 
-/** Builds when a source changed; true when it did. */
-export async function buildCli({ force = false } = {}) {
-  const now = sourceHash();
-  if (!force && existsSync(stamp) && readFileSync(stamp, 'utf8') === now) return false;
-  const { rolldown } = await import('rolldown');
-  const bundle = await rolldown({
-    input: { main: join(root, 'apps/cli/src/main.ts') },
-    platform: 'node',
-    external: ['highs'],
-    logLevel: 'warn',
+/** Builds when a source changed; true when it did. The finished folder takes the place of the old one at once. */
+export function buildCli({ force = false } = {}) {
+  return withLock('cli', async () => {
+    const now = sourceHash();
+    if (!force && existsSync(stamp) && readFileSync(stamp, 'utf8') === now) return false;
+    const { rolldown } = await import('rolldown');
+    const bundle = await rolldown({
+      input: { main: join(root, 'apps/cli/src/main.ts') },
+      platform: 'node',
+      external: ['highs'],
+      logLevel: 'warn',
+    });
+    const [next, old] = [join(cache, 'cli-next'), join(cache, 'cli-old')];
+    for (const folder of [next, old]) rmSync(folder, { recursive: true, force: true });
+    await bundle.write({ dir: next, format: 'esm', entryFileNames: '[name].mjs', chunkFileNames: '[name].mjs' });
+    await bundle.close();
+    writeFileSync(join(next, '.stamp'), now);
+    if (existsSync(dist)) renameSync(dist, old);
+    renameSync(next, dist);
+    rmSync(old, { recursive: true, force: true });
+    return true;
   });
-  rmSync(dist, { recursive: true, force: true });
-  await bundle.write({ dir: dist, format: 'esm', entryFileNames: '[name].mjs', chunkFileNames: '[name].mjs' });
-  await bundle.close();
-  writeFileSync(stamp, now);
-  return true;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await buildCli({ force: process.argv.includes('--force') });

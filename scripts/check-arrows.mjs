@@ -30,12 +30,15 @@ const ORDER = [
 const CORE_PACKAGES = ['jstat'];
 /** Which of our packages each package beside the core may import. */
 const PACKAGES = { words: ['@winterheft/core'], solver: ['@winterheft/core'] };
+const OUR_OTHER_PACKAGES = Object.keys(PACKAGES).map((name) => `@winterheft/${name}`);
+/** Modules of a screen folder that are made to be called from anywhere. */
+const WEB_FACE = ['keep/hand-over.ts', 'keep/persistence.ts'];
 const IMPORT = /^\s*(?:import|export)\b[^'"]*?from\s*['"]([^'"]+)['"]|^\s*import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]\s*\)/gm;
 
 function modulesUnder(folder) {
   try {
     return readdirSync(folder, { recursive: true })
-      .filter((name) => name.endsWith('.ts'))
+      .filter((name) => /\.tsx?$/.test(name))
       .map((name) => join(folder, name));
   } catch (error) {
     if (error.code === 'ENOENT') return [];
@@ -64,6 +67,27 @@ function faultOfCore(file, specifier, core) {
   return null;
 }
 
+/** Folders of the app with a screen in them. The app's own folder has the frame and the list of places, which is none. */
+function screenFolders(web) {
+  const folders = modulesUnder(web)
+    .filter((file) => file.endsWith('-screen.tsx'))
+    .map((file) => relative(web, file).split(sep)[0]);
+  return new Set(folders.filter((folder) => folder !== 'app'));
+}
+
+/** A screen stands alone: nothing takes from its folder but app/places.ts, which loads it, and no folder but the app's knows that list. */
+function faultOfScreen(file, specifier, web, screens) {
+  if (!specifier.startsWith('.')) return null;
+  const from = relative(web, file).split(sep);
+  const to = relative(web, resolve(dirname(file), specifier)).split(sep);
+  if (from.length === 1 || to[0] === from[0] || to[0] === '..') return null;
+  if (to.join('/') === 'app/places.ts') return 'screens are loaded by app/places.ts and never import it';
+  if (from.join('/') === 'app/places.ts' || WEB_FACE.includes(to.join('/'))) return null;
+  return screens.has(to[0])
+    ? `nothing imports from a screen's folder (${to[0]}); what is shared stands in a folder without a screen`
+    : null;
+}
+
 /** Every broken arrow as a line of text, and how many modules were looked at. */
 export function brokenArrows(root = ROOT) {
   const broken = [];
@@ -89,13 +113,25 @@ export function brokenArrows(root = ROOT) {
       }
     }
   }
+  const web = join(root, 'apps/web/src');
+  const screens = screenFolders(web);
   for (const shell of readdirSync(join(root, 'apps'))) {
     for (const file of modulesUnder(join(root, 'apps', shell, 'src'))) {
       modules++;
       for (const specifier of importsOf(readFileSync(file, 'utf8'))) {
         const target = specifier.startsWith('.') ? relative(root, resolve(dirname(file), specifier)).split(sep) : [];
-        const leaves = target.length > 0 && !(target[0] === 'apps' && target[1] === shell);
-        if (leaves) broken.push(`${relative(root, file)}: '${specifier}': a shell imports packages by name and no other shell`);
+        const isAsset = (target[0] === 'data' && specifier.includes('?')) || (target[0] === 'demo' && specifier.endsWith('.json'));
+        const leaves = target.length > 0 && !isAsset && !(target[0] === 'apps' && target[1] === shell);
+        const otherShell =
+          (specifier.startsWith('@winterheft/') && !['@winterheft/core', ...OUR_OTHER_PACKAGES].includes(specifier)) ||
+          /^winterheft(\/|$)/.test(specifier);
+        const fault =
+          leaves || otherShell
+            ? 'a shell imports packages by name and no other shell'
+            : shell === 'web'
+              ? faultOfScreen(file, specifier, web, screens)
+              : null;
+        if (fault !== null) broken.push(`${relative(root, file)}: '${specifier}': ${fault}`);
       }
     }
   }

@@ -120,6 +120,24 @@ ${table(
 
 const figure = (value) => (Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(7))));
 
+// Published figures that nothing here answers yet: [what, published, source, mark, what will answer].
+const WAITING = [
+  [
+    'losses of a winter by cause: dead or empty, queen, disaster',
+    '10.7 + 4.1 + 1.9 = 16.7 %, shares 64, 25 and 11 %',
+    'Gray et al. 2020, Journal of Apicultural Research: survey of 35 countries, winter 2018-19; shares by division',
+    'READ',
+    'losses by cause, learnt from the keeper’s own records of winters',
+  ],
+  [
+    'oxalic acid dribbled on a broodless colony of 8 and of 12 seams',
+    '5 mL a seam and at most 50 mL: 40 and 50 mL',
+    'German product leaflets; the label in force where the hives stand decides',
+    'READ',
+    'treatments with their windows and label limits; until then no dose of any acid is told',
+  ],
+];
+
 /** The page that sets every published figure beside ours. */
 export async function checksPage() {
   const { allChecks, checksByTopic, passes } = await importTs('packages/core/checks/index.ts');
@@ -152,6 +170,12 @@ ${allChecks.length} figures are compared; ${proof} of them are from outside and 
 Marks: ${markList(Object.keys(MARKS))}.
 
 ${sections.join('\n\n')}
+
+## Not compared yet
+
+Published figures kept for what is still to come: no function here answers them, and comparing them with themselves would prove nothing.
+
+${table(['what', 'published', 'source', 'mark', 'waits for'], WAITING)}
 `;
 }
 

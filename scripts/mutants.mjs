@@ -7,7 +7,7 @@ import { importTs, root } from '../bench/bundle.mjs';
 
 const quick = process.argv.includes('--quick');
 const core = await importTs('bench/mutants-entry.ts');
-const { checksByTopic, passes, PARTS, classSpreads, ...tables } = core;
+const { checksByTopic, passes, PARTS, MATERIALS, classSpreads, MITE_LEVELS, MITE_TREATMENTS, ...tables } = core;
 const SOURCED = new Set(['READ', 'READ-2', 'DERIVED', 'COMPUTED']);
 /** A check slower than this is asked only where the faster ones noticed nothing [ms]. */
 const SLOW_MS = 20;
@@ -57,6 +57,26 @@ function places() {
     ]) {
       if (typeof part[field] === 'number')
         found.push({ name: `part ${part.key}.${field}`, mark: part.mark, row: part, field, step: 0.15 * part[field] });
+    }
+  }
+  for (const material of MATERIALS) {
+    for (const [field, value] of Object.entries(material)) {
+      if (typeof value === 'number' && value !== 0)
+        found.push({ name: `material ${material.key}.${field}`, mark: material.mark, row: material, field, step: 0.15 * value });
+    }
+  }
+  for (const row of MITE_LEVELS) {
+    for (const field of ['warn', 'treat', 'never', 'safe', 'mitesPerFall']) {
+      if (typeof row[field] === 'number')
+        found.push({ name: `level ${row.key}.${field}`, mark: row.mark, row, field, step: 0.15 * row[field] });
+    }
+  }
+  // The other rows decide nothing: they are held against a label.
+  for (const row of MITE_TREATMENTS.filter(({ use }) => use === 'DEFAULT')) {
+    for (const [field, value] of Object.entries(row)) {
+      if (typeof value !== 'number' || ['durationLowDays', 'durationHighDays', 'leastBroodFrames'].includes(field)) continue;
+      const mark = field.startsWith('effect') ? row.effectMark : row.mark;
+      found.push({ name: `treatment ${row.key}.${field}`, mark, row, field, step: 0.15 * value });
     }
   }
   for (const row of classSpreads) {

@@ -1,4 +1,5 @@
 // data/parts.csv: one row per part of a hive; empty cells are left out of the row, so a part without massKg is one whose mass follows from its size.
+// The bounds of such a part stand in the file for the reader; the core works them out with the mass, and a test holds the two together.
 const NUMBERS = new Set([
   'massKg',
   'low',
@@ -39,11 +40,12 @@ export function compileParts(rows, source) {
     if (!(row.kind in NEEDED)) throw new Error(`${where}: kind is "${row.kind}"`);
     if (!MARKS.includes(row.mark)) throw new Error(`${where}: mark is "${row.mark}"`);
     for (const column of NEEDED[row.kind]) if (row[column] === '') throw new Error(`${where}: ${column} is empty`);
+    for (const column of ['low', 'high']) if (!(Number(row[column]) > 0)) throw new Error(`${where}: ${column} is "${row[column]}"`);
     if (row.massKg !== '' && !(Number(row.low) <= Number(row.massKg) && Number(row.massKg) <= Number(row.high))) {
       throw new Error(`${where}: massKg ${row.massKg} outside low ${row.low} .. high ${row.high}`);
     }
     const cells = Object.entries(row)
-      .filter(([, text]) => text !== '')
+      .filter(([column, text]) => text !== '' && !(row.massKg === '' && (column === 'low' || column === 'high')))
       .map(([column, text]) => {
         if (!NUMBERS.has(column)) return `${column}: ${JSON.stringify(text)}`;
         if (!(Number(text) > 0)) throw new Error(`${where}: ${column} is "${text}"`);

@@ -1,4 +1,4 @@
-// npm start: installs, builds, prints the demo holding's plan, then serves a page. `--once` stops after printing; `--json` prints JSON.
+// npm start: installs, builds, prints the demo holding's plan, then serves the app. `--once` stops after printing; `--json` prints JSON.
 // The version is looked at before anything newer is loaded.
 import { requireNode } from './lib/node-version.mjs';
 

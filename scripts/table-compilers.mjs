@@ -1,4 +1,6 @@
 import { compileCharacter, compileOlderNormals, compilePlaces, compileSpread, compileSpreadByClass } from './climate-compilers.mjs';
+import { compileMaterials, compileTops } from './hivetop-compilers.mjs';
+import { compileLevels, compileTreatments } from './mites-compiler.mjs';
 import { compileParts } from './parts-compiler.mjs';
 
 // One compiler per data file that is not a list of parameters: rows in, module text out.
@@ -9,4 +11,8 @@ export const compilers = [
   { source: 'data/climate/character.csv', target: 'climate-character.gen.ts', compile: compileCharacter },
   { source: 'data/climate/older-normals.csv', target: 'climate-older-normals.gen.ts', compile: compileOlderNormals },
   { source: 'data/parts.csv', target: 'parts.gen.ts', compile: compileParts },
+  { source: 'data/materials.csv', target: 'materials.gen.ts', compile: compileMaterials },
+  { source: 'data/tops.csv', target: 'tops.gen.ts', compile: compileTops },
+  { source: 'data/thresholds.csv', target: 'mite-levels.gen.ts', compile: compileLevels },
+  { source: 'data/treatments.csv', target: 'mite-treatments.gen.ts', compile: compileTreatments },
 ];

@@ -11,6 +11,8 @@ export const projects = [
   'packages/words/tsconfig.json',
   'packages/solver/tsconfig.json',
   'apps/cli/tsconfig.json',
+  'apps/web/tsconfig.json',
+  'e2e/tsconfig.json',
 ];
 
 /** True where the project compiles; the compiler prints what does not. */

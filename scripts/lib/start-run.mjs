@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { install } from './install.mjs';
-import { portFrom, servePage } from './page-server.mjs';
+import { portFrom, serveApp } from './page-server.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const KNOWN = ['--once', '--json'];
@@ -50,8 +50,9 @@ export async function start(argv) {
   install(root, { quiet: true });
   const { buildCli } = await import('../build-cli.mjs');
   if (await buildCli()) console.error('built the command');
-  const plan = await demoPlan(json);
-  process.stdout.write(plan);
+  process.stdout.write(await demoPlan(json));
   if (once) return;
-  await servePage(port, json ? await demoPlan(false) : plan);
+  const { buildWeb, webDist } = await import('../build-web.mjs');
+  if (await buildWeb()) console.error('built the app');
+  await serveApp(port, webDist);
 }

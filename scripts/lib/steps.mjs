@@ -43,6 +43,25 @@ export function tests(env, ...args) {
   return run.status !== 0 && counts.failed === 0 ? { ...counts, failed: 1 } : counts;
 }
 
+/**
+ * Runs the browser tests and counts them from their report; the same rule: what left no report has failed.
+ * A test that passed on a second try would be counted as failed, but none is tried twice.
+ */
+export function browserTests(...args) {
+  const report = join(root, '.cache/e2e.json');
+  rmSync(report, { force: true });
+  const run = spawnSync(process.execPath, [bin('@playwright/test/cli.js'), 'test', ...args], { cwd: root, stdio: 'inherit' });
+  try {
+    const { expected, unexpected, flaky, skipped } = JSON.parse(readFileSync(report, 'utf8')).stats;
+    const counts = { passed: expected, failed: unexpected + flaky, skipped };
+    if (!Object.values(counts).every(Number.isInteger) || counts.passed + counts.failed === 0) return { passed: 0, failed: 1, skipped: 0 };
+    return run.status !== 0 && counts.failed === 0 ? { ...counts, failed: 1 } : counts;
+  } catch {
+    console.error('the browser tests left no report');
+    return { passed: 0, failed: 1, skipped: 0 };
+  }
+}
+
 /** Adds steps up and prints the line that counts. */
 export class Tally {
   counts = { passed: 0, failed: 0, skipped: 0 };

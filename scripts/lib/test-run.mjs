@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { install } from './install.mjs';
-import { lint, node, root, Tally, tests } from './steps.mjs';
+import { browserTests, lint, node, root, Tally, tests } from './steps.mjs';
 
 /** CBC is the second opinion on the provision model. Where it is not there and cannot be had, the tests that ask it say so. */
 function ensureCbc() {
@@ -15,6 +15,29 @@ function ensureCbc() {
     apt('install', '-y', '--no-install-recommends', 'coinor-cbc');
   }
   if (!there()) console.log('cbc is not on this machine and could not be installed: comparisons with it are left out');
+}
+
+/** The app: built, weighed and tried in a browser. Without a browser the tests have not passed. */
+export async function testApp(tally, ...args) {
+  const { ensureBrowser } = await import('../ensure-browser.mjs');
+  const { buildWeb, webDist } = await import('../build-web.mjs');
+  const { checkWeb } = await import('./web-size.mjs');
+  const built = await buildWeb().then(
+    () => true,
+    (error) => {
+      console.error(error.message);
+      return false;
+    },
+  );
+  tally.step('build of the app', () => built);
+  if (!built) return;
+  tally.step('size of the app, and what it keeps for use without a signal', () => {
+    const { lines, faults } = checkWeb(webDist);
+    for (const line of [...lines, ...faults]) console.log(line);
+    return faults.length === 0;
+  });
+  tally.step('a browser for the tests', () => ensureBrowser() !== null);
+  tally.step('tests in the browser', () => browserTests(...args));
 }
 
 export async function testAll() {
@@ -45,5 +68,6 @@ export async function testAll() {
   tally.step('mutants, quick', () => node(join(root, 'scripts/mutants.mjs'), '--quick'));
   tally.step('bench, quick', () => node(join(root, 'bench/run.mjs'), '--quick'));
   tally.step('tests', () => tests({}));
+  await testApp(tally);
   tally.end();
 }

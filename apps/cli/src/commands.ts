@@ -1,17 +1,23 @@
-import { air, candy, heft, outlook, stores, syrup, wash } from '@winterheft/core';
+import { air, candy, heft, kit, outlook, stores, syrup, top, topForecast, wash } from '@winterheft/core';
 import type { Command } from './command.ts';
 import * as airContract from './contracts/air.ts';
 import * as candyContract from './contracts/candy.ts';
 import * as heftContract from './contracts/heft.ts';
+import * as kitContract from './contracts/kit.ts';
 import * as outlookContract from './contracts/outlook.ts';
 import * as storesContract from './contracts/stores.ts';
 import * as syrupContract from './contracts/syrup.ts';
+import * as topContract from './contracts/top.ts';
+import * as topsContract from './contracts/tops.ts';
 import * as washContract from './contracts/wash.ts';
+import { mitesCommand } from './mites-command.ts';
 import { objectCommand } from './object-command.ts';
 import { planCommand } from './plan-command.ts';
+import { kitTable } from './print/kit.ts';
 import { outlookTable } from './print/outlook.ts';
 import { airTable, candyTable, heftTable, syrupTable, washTable } from './print/small-answers.ts';
 import { storesTable } from './print/stores.ts';
+import { topsTable, topTable } from './print/top.ts';
 import { provisionCommand } from './provision-command.ts';
 import { weatherCommand } from './weather-command.ts';
 
@@ -40,6 +46,7 @@ export const commands: readonly Command[] = [
   }),
   provisionCommand,
   planCommand,
+  mitesCommand,
   weatherCommand,
   objectCommand({
     name: 'syrup',
@@ -68,5 +75,26 @@ export const commands: readonly Command[] = [
     contract: airContract,
     answer: air,
     table: airTable,
+  }),
+  objectCommand({
+    name: 'top',
+    summary: 'heat and water through the top of a hive: temperatures, wet and frosted places, where the water goes',
+    contract: topContract,
+    answer: top,
+    table: topTable,
+  }),
+  objectCommand({
+    name: 'tops',
+    summary: 'several tops through the winters of a forecast: stores, wet days, the day the absorbent is full',
+    contract: topsContract,
+    answer: topForecast,
+    table: topsTable,
+  }),
+  objectCommand({
+    name: 'kit',
+    summary: 'what to build and buy for so many hives: cut lists, fill, syrup, candy, jars, less the stock',
+    contract: kitContract,
+    answer: kit,
+    table: kitTable,
   }),
 ];

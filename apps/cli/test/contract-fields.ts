@@ -43,6 +43,19 @@ export const FIELDS: Readonly<
     input: ['tempC', 'pressurePa', 'rhFrac', 'rhIceFrac', 'dewPointC', 'vapourPa'],
     required: ['vapourPa', 'saturationWaterPa', 'saturationIcePa', 'dewPointC', 'frostPointC', 'humidityRatio', 'densityKgPerM3'],
   },
+  top: {
+    input: ['outsideC', 'outsideRhFrac', 'useKgPerDay', 'clusterHeatW', 'stack', 'openings', 'absorbent', 'days'],
+    required: ['surfaces', 'dewPointC', 'waterMadeKg', 'waterOutKg', 'waterHeldKg', 'waterFrozenKg', 'waterDrippedKg', 'airflowKgPerS'],
+  },
+  // ours to name: not in the published table
+  tops: {
+    input: ['bees', 'from', 'to', 'tops', 'candyShareFrac', 'topMembers'],
+    required: ['tops', 'members', 'topMembers', 'seed'],
+  },
+  kit: {
+    input: ['hives', 'top', 'frames', 'syrup', 'candy', 'stock', 'prices', 'sizes'],
+    required: ['lines', 'things', 'cost', 'unpriced', 'pieces', 'syrup', 'candy'],
+  },
   stores: {
     input: ['grossKg', 'grossSdKg', 'build', 'bees', 'framesOfBees', 'cappedFrames', 'onHive', 'syrupGiven', 'date'],
     required: ['storesKg', 'sdKg', 'errorParts', 'measureNext', 'provisional'],
@@ -98,5 +111,6 @@ export const FIELDS: Readonly<
     input: ['colonies', 'bank', 'sugarKg', 'feeders', 'daysToLastFeeding', 'prices', 'rules'],
     required: ['moves', 'syrup', 'candy', 'unite', 'uncovered', 'objective', 'bound', 'gapFrac', 'reasons', 'order'],
   },
+  mites: { input: [], required: ['yards', 'colonies', 'records', 'made', 'unread'] },
   plan: { input: [], required: ['outlooks', 'provision', 'dates', 'tasks', 'unread', 'clashes', 'made'] },
 };

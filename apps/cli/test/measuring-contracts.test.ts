@@ -1,9 +1,10 @@
-import { air, candy, heft, type Result, syrup, wash } from '@winterheft/core';
+import { air, candy, heft, type Result, stores, syrup, wash } from '@winterheft/core';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import * as airContract from '../src/contracts/air.ts';
 import * as candyContract from '../src/contracts/candy.ts';
 import * as heftContract from '../src/contracts/heft.ts';
+import * as storesContract from '../src/contracts/stores.ts';
 import * as syrupContract from '../src/contracts/syrup.ts';
 import * as washContract from '../src/contracts/wash.ts';
 
@@ -38,6 +39,12 @@ describe.each(CONTRACTS)('%s', (_name, contract, answer) => {
   test('an unknown field is refused', () => {
     expect(contract.input.safeParse({ ...(contract.example as object), colour: 'green' }).success).toBe(false);
   });
+});
+
+test('stores takes seams of bees as a look records them', () => {
+  const { framesOfBees, ...rest } = storesContract.example;
+  const answer = stores(storesContract.input.parse({ ...rest, seamsOfBees: framesOfBees }));
+  expect(answer).toEqual(stores(storesContract.input.parse(storesContract.example)));
 });
 
 test('what the contracts fill in is what the core takes where nothing is given', () => {

@@ -2,7 +2,11 @@ import { airChecks } from './air.ts';
 import type { Check } from './check.ts';
 import { envelopeChecks } from './envelope.ts';
 import { feedChecks } from './feed.ts';
+import { hivetopChecks } from './hivetop.ts';
+import { hivetopFigureChecks } from './hivetop-figures.ts';
 import { honeyChecks } from './honey.ts';
+import { kitChecks } from './kit.ts';
+import { mitesChecks } from './mites.ts';
 import { partsChecks } from './parts.ts';
 import { phenologyChecks } from './phenology.ts';
 import { provisionChecks } from './provision.ts';
@@ -21,7 +25,11 @@ export const checksByTopic: Readonly<Record<string, readonly Check[]>> = {
   air: airChecks,
   envelope: envelopeChecks,
   feed: feedChecks,
+  hivetop: hivetopChecks,
+  'hivetop-figures': hivetopFigureChecks,
   honey: honeyChecks,
+  kit: kitChecks,
+  mites: mitesChecks,
   parts: partsChecks,
   phenology: phenologyChecks,
   provision: provisionChecks,

@@ -1,5 +1,8 @@
-import { lossAt, lossCurve, readProvisionInput } from '../src/provision/index.ts';
-import type { Check } from './check.ts';
+import { lossAt, lossCurve, provision, readProvisionInput } from '../src/provision/index.ts';
+import { stores } from '../src/stores/index.ts';
+import { standardBuild } from '../src/tables/parts.ts';
+import { lbToKg } from '../src/units/index.ts';
+import { answerOf, type Check } from './check.ts';
 
 /** Syrup a colony of so many bees is planned to take in a day [L]. */
 function uptakeLPerDay(bees: number): number {
@@ -13,6 +16,20 @@ function rimKg(): number {
   const read = readProvisionInput({ colonies: [{ id: 'A', yard: 'Y', bees: 20_000, hasKg: 10, hasSdKg: 1, needKg: 20 }] });
   if (!read.ok) throw new Error(JSON.stringify(read.error));
   return read.value.colonies[0]!.rimKg;
+}
+
+/** Syrup planned for singles of these gross weights where the one of 73 lb has enough, from the weighing to the gift [L]. */
+function ladderL(grossLb: number): number {
+  const holdsKg = (lb: number) => answerOf(stores({ build: standardBuild(['deep'], 10), grossKg: lbToKg(lb) })).storesKg;
+  const plan = answerOf(
+    provision({
+      colonies: [{ id: 'A', yard: 'Y', bees: 15_000, hasKg: holdsKg(grossLb), hasSdKg: 1, needKg: holdsKg(73) }],
+      sugarKg: 100,
+      feeders: 1,
+      daysToLastFeeding: 60,
+    }),
+  );
+  return plan.syrup.reduce((sum, { litres }) => sum + litres, 0);
 }
 
 export const provisionChecks: readonly Check[] = [
@@ -49,6 +66,26 @@ export const provisionChecks: readonly Check[] = [
     mark: 'DERIVED',
     usedForSetting: true,
     ours: rimKg,
+  },
+  {
+    name: 'syrup for a single of 74 lb where 73 lb are enough',
+    unit: 'L',
+    expected: 0,
+    within: 0,
+    why: 'the ladder says none',
+    source: 'operator-ladder',
+    mark: 'READ',
+    ours: () => ladderL(74),
+  },
+  {
+    name: 'syrup for a single of 66 lb against one of 70 lb where 73 lb are enough: a full pail against a medium one',
+    unit: '1',
+    expected: [1, 3],
+    within: 0,
+    why: 'medium lies between a third and a full pail; no size of the pail is printed, and the third it gives from 72 to 73 lb is below what we call short',
+    source: 'operator-ladder',
+    mark: 'READ',
+    ours: () => ladderL(66) / ladderL(70),
   },
   {
     name: 'a colony of well-known size and stores that holds one mean winter and no more is lost in half of the winters: share of its need that is margin',

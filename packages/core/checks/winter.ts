@@ -1,5 +1,6 @@
 import { epochDayOf } from '../src/units/dates.ts';
 import { basalWPerKg, clusterHeat, dailyUseKg } from '../src/winter/cluster.ts';
+import { judgeColony, prepareColony } from '../src/winter/colony.ts';
 import { drawAppetite, drawColony } from '../src/winter/draws.ts';
 import { makeRun, outcomeOf } from '../src/winter/outcome.ts';
 import { outlook } from '../src/winter/outlook.ts';
@@ -50,6 +51,23 @@ function swedishStudy(): { mean: number; sd: number } {
   const factor = drawAppetite(draw, levelPrior());
   const use = factor.map((k, i) => k * grams(bees[i]!, 3.5));
   return { mean: meanOf(use), sd: Math.sqrt(varianceOf(use)) };
+}
+
+/** Bees and stores together at which the flag of a light autumn hive goes out [kg]. */
+function leastAutumnKg(): number {
+  const bees = 16_000;
+  const values = winterValues();
+  const fromDay = epochDayOf('2026-09-15')!;
+  const days = 30;
+  const none = Int32Array.of(days);
+  const season = prepareSeason({ fromDay, days, members: 1, tempC: new Float64Array(days), flightIndex: none, forageIndex: none }, values);
+  const draw = { seed: 1, colony: 'check', members: 1, fromDay, bees, beesSdFrac: 0, pins: {} };
+  const prepared = prepareColony({ season, draw, level: levelPrior(), hiveWPerK: BARE, values }, makeRun(season));
+  const doubt = { tare: { key: 'a', sdKg: 0 }, scale: { key: 'a', sdKg: 0 }, own: { key: 'a', sdKg: 0 }, beeKg: 0 };
+  const flagged = (storesKg: number) => judgeColony(prepared, { kg: storesKg, doubt }, 0.95).lightForWinter === true;
+  let storesKg = 10;
+  while (flagged(storesKg)) storesKg += 0.5;
+  return storesKg - 0.25 + bees * winterValues().beeMassKg;
 }
 
 /** Need from October to mid-May for 20,000 bees counted without error; the other months of the place are invented around its January. */
@@ -258,6 +276,30 @@ export const winterChecks: readonly Check[] = [
     mark: 'READ-2',
     usedForSetting: true,
     ours: () => winterValues().minBeesAlone,
+  },
+  {
+    name: 'Autumn mass without wood below which a colony is flagged: stores and 16,000 bees',
+    unit: 'kg',
+    expected: 20,
+    within: 0.5,
+    why: 'printed without a decimal',
+    source: 'Minaud et al. 2024, Heliyon (second hand): at least 20 kg without wood',
+    mark: 'READ-2',
+    usedForSetting: true,
+    ours: leastAutumnKg,
+  },
+  {
+    name: 'Need of a colony in New Brunswick: a double holding 10 kg in autumn is to be fed, so it is more',
+    unit: 'kg',
+    expected: [10, 41],
+    within: 0,
+    why: 'more than the 10 kg that are called too little, at most the highest published autumn recommendation',
+    source: 'Atlantic Tech Transfer Team, blog 140, 9 March 2023: 25 kg gross, 15 kg hive, 10 kg of stores: feed; Yukon practice 41 kg',
+    mark: 'READ',
+    ours: () => {
+      const answer = outlook({ bees: 17_000, from: '2026-09-15', to: '2027-06-30', place: 'Miramichi NB', members: 60 });
+      return answer.ok ? answer.value.needKg : Number.NaN;
+    },
   },
   {
     name: 'A sleeping bee at 20 °C gives',

@@ -107,6 +107,7 @@ function bodyOf(random: Random, kind: Kind, ids: readonly string[]): Bodies[Kind
       ...(chance(0.7) ? { brood: pick(['clean', 'signs', 'not-looked'] as const) } : {}),
     }),
     wash: () => ({ colony: colony(), bees: 300, mites: below(20), method: pick(['alcohol', 'sugar', 'co2'] as const) }),
+    board: () => ({ colony: colony(), mites: below(60), days: count() }),
     'treatment-in': () => ({ colony: colony(), active: pick(['thymol', 'oxalic-acid']), lot: 'L/7' }),
     'treatment-out': () => ({ colony: colony(), active: pick(['thymol', 'oxalic-acid']) }),
     feed: () => ({

@@ -2,11 +2,20 @@ import { expect, test } from 'vitest';
 import { keyOf, uniformAt } from '../src/chance/index.ts';
 import { type Measurement, type StoresAnswer, type StoresInput, stores } from '../src/stores/index.ts';
 import { storesParameters } from '../src/tables/parameters-stores.gen.ts';
-import { type Build, framePart, partOf, standardBuild } from '../src/tables/parts.ts';
+import { type Build, type FrameDepth, framePart, partOf, standardBuild } from '../src/tables/parts.ts';
+import { edgeReadingKg, type HeftInput, heft, standardGeometry } from '../src/weigh/index.ts';
 
 const STATES = 200;
 const SEED = Number(process.env['SEED'] ?? 20260914);
 const key = keyOf(SEED, 'measure-next', 'states');
+
+/** What is gained by less than this is not told apart: the answer leaves out what cuts the doubt by less than 0.01 kg. */
+const NEAR_KG = 0.015;
+/**
+ * Measurements whose worth hangs on what the scale will show: the promise is for a hive whose honey sits as usual, the hive found has
+ * its own front share and, where weight and count disagree, another weight. The others must come to the promise to the digit.
+ */
+const BY_SCALE = new Set<Measurement>(['weigh', 'second-edge', 'wait-and-weigh', 'clear-snow']);
 
 /** Uniform numbers of one state, one after the other. */
 function dice(state: number) {
@@ -25,14 +34,36 @@ const BUILDS: readonly Build[] = [
   standardBuild(['deep', 'medium'], 8, { material: 'foam' }),
   standardBuild(['medium', 'medium', 'medium'], 8),
   standardBuild(['deep'], 5),
+  standardBuild(['shallow', 'shallow', 'shallow'], 10),
+  standardBuild(['deep', 'shallow'], 8),
 ];
 
-function randomState(state: number): StoresInput {
+/** What the scale showed: one edge, both, or nothing but a figure the keeper gives. */
+interface State {
+  readonly input: StoresInput;
+  readonly readings: HeftInput | null;
+}
+
+/** A weighing turned into what `stores` is told of it. */
+function weighed(readings: HeftInput): { grossKg: number; grossSdKg: number } {
+  const answer = heft(readings);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+  return { grossKg: answer.value.totalKg, grossSdKg: answer.value.sdKg };
+}
+
+/** Readings a hive of this weight gives at both edges, its honey so far ahead of the middle [m]. */
+function readingsOf(massKg: number, aheadM = 0): { frontKg: number; rearKg: number } {
+  const geometry = standardGeometry();
+  const centre = geometry.baseDepthM / 2 + aheadM;
+  return { frontKg: edgeReadingKg(massKg, centre, geometry, 'front'), rearKg: edgeReadingKg(massKg, centre, geometry, 'rear') };
+}
+
+function randomState(state: number): State {
   const { chance, between, pick } = dice(state);
   const build = pick(BUILDS);
   const frames = build.filter(({ part }) => partOf(part)?.kind === 'frame');
   const frame = frames[0]!.part;
-  const places = build.reduce((n, { part, count }) => n + (partOf(part)?.kind === 'box' ? count * Number(part.split('-')[1]) : 0), 0);
+  const places = placesOf(build);
   const boxPlaces = Number(build.find(({ part }) => partOf(part)?.kind === 'box')!.part.split('-')[1]);
   const tareKg = stores({ build, cappedFrames: [] });
   if (!tareKg.ok) throw new Error('the build was refused');
@@ -44,18 +75,18 @@ function randomState(state: number): StoresInput {
     count,
     where,
     ...(chance(0.3)
-      ? { massKg: framePart(partOf(frame)!.kind === 'frame' ? (frame.split('-')[0] as 'deep') : 'deep', 'drawn').massKg + 1.6 }
+      ? { massKg: framePart(partOf(frame)!.kind === 'frame' ? (frame.split('-')[0] as FrameDepth) : 'deep', 'drawn').massKg + 1.6 }
       : {}),
   });
   const grossKg = tareKg.value.tare.massKg + places * between(0.6, 1.9) + 3;
-  const weight = chance(0.85) || !counted;
-  return {
+  const weight = chance(0.85) || !counted ? pick(['word', 'front', 'front', 'both', 'both', 'told'] as const) : 'none';
+  const both = readingsOf(grossKg, between(-0.03, 0.03));
+  const readings = weight === 'front' ? { frontKg: both.frontKg } : weight === 'both' ? both : null;
+  const input: StoresInput = {
     build,
-    ...(weight
-      ? chance(0.1)
-        ? { word: pick(['heavy', 'fair', 'light'] as const) }
-        : { grossKg, grossSdKg: pick([0.4, 0.7, 1, 3, 6]) }
-      : {}),
+    ...(weight === 'word' ? { word: pick(['heavy', 'fair', 'light'] as const) } : {}),
+    ...(weight === 'told' ? { grossKg, grossSdKg: pick([0.4, 0.7, 1]) } : {}),
+    ...(readings === null ? {} : weighed(readings)),
     ...(chance(0.45)
       ? { emptyHive: { massKg: tareKg.value.tare.massKg * between(0.95, 1.02), ...(chance(0.5) ? { sdKg: between(0.1, 0.6) } : {}) } }
       : {}),
@@ -72,12 +103,14 @@ function randomState(state: number): StoresInput {
     ...(chance(0.2) ? { snowIceKg: between(0.5, 8) } : {}),
     ...(chance(0.3) ? { pollenFrames: 1 } : {}),
   };
+  return { input, readings };
 }
 
 /** Each measurement really added to the input, with the result now expected of it; none where it is already made. */
-function added(input: StoresInput, now: StoresAnswer): Partial<Record<Measurement, StoresInput>> {
+function added(drawn: State, now: StoresAnswer): Partial<Record<Measurement, StoresInput>> {
+  const { input, readings } = drawn;
   const p = storesParameters;
-  const weighed = input.grossKg !== undefined || input.word !== undefined;
+  const onScale = input.grossKg !== undefined || input.word !== undefined;
   const known = now.byWeight?.kg ?? 0;
   const without = (change: Partial<StoresInput>): number => {
     const then = stores({ ...input, ...change });
@@ -86,21 +119,25 @@ function added(input: StoresInput, now: StoresAnswer): Partial<Record<Measuremen
   };
   const all: Partial<Record<Measurement, StoresInput>> = {};
   const { word: _word, ...wordless } = input;
-  if (input.grossKg === undefined) {
-    all.weigh = { ...wordless, grossKg: now.tare.massKg + now.bees.massKg + now.storesKg, grossSdKg: p.grossSdKg.value };
-  } else if ((input.grossSdKg ?? 1) > p.grossSdKg.value) all['second-edge'] = { ...input, grossSdKg: p.grossSdKg.value };
-  if (weighed && input.emptyHive === undefined) all['weigh-empty-hive'] = { ...input, emptyHive: { massKg: now.tare.massKg } };
+  if (input.grossKg === undefined) all.weigh = { ...wordless, ...weighed(readingsOf(worldKg(input, now))) };
+  if (readings !== null && readings.rearKg === undefined) {
+    all['second-edge'] = {
+      ...input,
+      ...weighed({ ...readings, rearKg: rearOf(readings.frontKg!, [worldKg(input, now), input.grossKg!]) }),
+    };
+  }
+  if (onScale && input.emptyHive === undefined) all['weigh-empty-hive'] = { ...input, emptyHive: { massKg: now.tare.massKg } };
   if (input.onHive !== undefined && input.onHive.weighed !== true)
     all['weigh-on-hive'] = { ...input, onHive: { ...input.onHive, weighed: true } };
   const last = input.syrupGiven?.[0];
-  if (weighed && last !== undefined) {
-    const waterKg = without({ syrupGiven: [] });
+  const waterKg = onScale && last !== undefined ? without({ syrupGiven: [] }) : 0;
+  if (onScale && last !== undefined) {
     const day = String(Number(last.date.slice(8)) + 15 - 30).padStart(2, '0');
     const date = Number(last.date.slice(8)) + 15 > 30 ? `2026-10-${day}` : `2026-09-${Number(last.date.slice(8)) + 15}`;
-    all['wait-and-weigh'] = { ...input, date, ...(input.grossKg === undefined ? {} : { grossKg: input.grossKg - waterKg }) };
+    all['wait-and-weigh'] = { ...input, date, ...weighedAgain(drawn, worldKg(input, now)) };
   }
-  if (weighed && input.snowIceKg !== undefined) {
-    all['clear-snow'] = { ...input, snowIceKg: 0, ...(input.grossKg === undefined ? {} : { grossKg: input.grossKg - input.snowIceKg }) };
+  if (onScale && input.snowIceKg !== undefined) {
+    all['clear-snow'] = { ...input, snowIceKg: 0, ...weighedAgain(drawn, worldKg(input, now) - input.snowIceKg + waterKg) };
   }
   const boxes = input.build.reduce((n, { part, count }) => n + (partOf(part)?.kind === 'box' ? count : 0), 0);
   const below = input.cappedFrames?.some(({ where }) => where === 'below') ?? false;
@@ -137,13 +174,46 @@ function added(input: StoresInput, now: StoresAnswer): Partial<Record<Measuremen
     if (one.ok) all['count-frames-of-bees'] = { ...input, framesOfBees: now.bees.count / one.value.bees.count };
   }
   if (input.pollenFrames === undefined) {
-    const places = input.build.reduce(
-      (n, { part, count }) => n + (partOf(part)?.kind === 'box' ? count * Number(part.split('-')[1]) : 0),
-      0,
-    );
-    all['count-pollen-frames'] = { ...input, pollenFrames: (p.pollenPerCombKg.value * places) / p.pollenFrameKg.value };
+    all['count-pollen-frames'] = { ...input, pollenFrames: (p.pollenPerCombKg.value * placesOf(input.build)) / p.pollenFrameKg.value };
   }
   return all;
+}
+
+/** Weight of the whole hive if what is believed of it were the truth [kg]. */
+function worldKg(input: StoresInput, now: StoresAnswer): number {
+  const p = storesParameters;
+  const places = placesOf(input.build);
+  const pollenKg = input.pollenFrames === undefined ? p.pollenPerCombKg.value * places : p.pollenFrameKg.value * input.pollenFrames;
+  const { syrupKg = 0, candyKg = 0 } = input.onHive ?? {};
+  // an empty top feeder weighs 2.67 kg
+  const onHiveKg = input.onHive === undefined ? 0 : syrupKg + candyKg + 2.67;
+  return now.tare.massKg + now.bees.massKg + pollenKg + onHiveKg + (input.snowIceKg ?? 0) + now.storesKg;
+}
+
+/**
+ * What the rear edge shows beside a front reading: both together are those of the hive's weight. Where weight and count disagree so
+ * much that no hive of the believed weight shows this at its front, the next weight is taken.
+ */
+function rearOf(frontKg: number, massesKg: readonly number[]): number {
+  for (const massKg of massesKg) {
+    const both = readingsOf(massKg);
+    const rearKg = both.frontKg + both.rearKg - frontKg;
+    if (heft({ frontKg, rearKg }).ok) return rearKg;
+  }
+  throw new Error(`no rear reading goes with ${frontKg} kg at the front`);
+}
+
+/** The hive weighed again in the same way at another weight; what is no weighing stays as doubtful as it was. */
+function weighedAgain({ input, readings }: State, massKg: number): Partial<StoresInput> {
+  if (input.grossKg === undefined) return {};
+  if (readings === null) return { grossKg: massKg };
+  const share = massKg / input.grossKg;
+  const { frontKg, rearKg } = readings;
+  return weighed({ frontKg: frontKg! * share, ...(rearKg === undefined ? {} : { rearKg: rearKg * share }) });
+}
+
+function placesOf(build: Build): number {
+  return build.reduce((n, { part, count }) => n + (partOf(part)?.kind === 'box' ? count * Number(part.split('-')[1]) : 0), 0);
 }
 
 /** The same with a weight this build can have: the error of the stores does not hang on the weight itself. */
@@ -172,25 +242,28 @@ test(`the measurement named next is the best of all in ${STATES} random states (
   const named = new Map<string, number>();
   let compared = 0;
   for (let state = 0; state < STATES; state++) {
-    const input = randomState(state);
+    const drawn = randomState(state);
+    const { input } = drawn;
     const now = stores(input);
     if (!now.ok) throw new Error(`state ${state}: ${JSON.stringify(now.error)}`);
     const after = new Map<string, number>();
-    for (const [what, then] of Object.entries(added(input, now.value))) {
+    for (const [what, then] of Object.entries(added(drawn, now.value))) {
       const answer = stores(possible(then));
+      // A word stands for one weight, and a hive may be too heavy for it once what stands on it is known.
+      if (!answer.ok && input.word !== undefined) continue;
       if (!answer.ok) throw new Error(`state ${state}, ${what}: ${JSON.stringify(answer.error)}`);
       after.set(what, answer.value.sdKg);
     }
-    const best = Math.min(now.value.sdKg, ...after.values());
     const next = now.value.measureNext;
-    if (next === null) expect(best, `state ${state}: nothing is named, yet something helps`).toBeGreaterThan(now.value.sdKg - 0.0101);
-    else {
-      expect(after.get(next.what), `state ${state}: ${next.what} gives what it promises`).toBeCloseTo(next.sdKg, 6);
-      expect(next.sdKg, `state ${state}: ${next.what} is the best of ${JSON.stringify([...after])}`).toBeLessThan(best + 1e-6);
-    }
+    const best = Math.min(now.value.sdKg, ...after.values());
+    const reached = next === null ? now.value.sdKg : after.get(next.what);
+    expect(reached, `state ${state}: ${next?.what ?? 'nothing'} is the best of ${JSON.stringify([...after])}`).toBeLessThan(best + NEAR_KG);
     for (const one of now.value.measurements) {
       compared++;
-      expect(after.get(one.what), `state ${state}: ${one.what}`).toBeCloseTo(one.sdKg, 6);
+      const apart = Math.abs(after.get(one.what)! - one.sdKg);
+      expect(apart, `state ${state}: ${one.what} promises ${one.sdKg}, gives ${after.get(one.what)}`).toBeLessThan(
+        BY_SCALE.has(one.what) ? 0.1 * one.sdKg : 1e-6,
+      );
     }
     const name = next?.what ?? 'nothing';
     named.set(name, (named.get(name) ?? 0) + 1);

@@ -50,6 +50,14 @@ describe('an outlook', () => {
     expect(Math.abs(answer.needParts.doubtKg)).toBeLessThan(1e-9);
   });
 
+  test('a hive lighter in autumn than a review asks for without its wood is flagged, and only in autumn', () => {
+    // 20 kg less 16,000 bees of 0.12 g: 18.1 kg of stores
+    expect(ask({ ...base, storesKg: 17.5 }).lightForWinter).toBe(true);
+    expect(ask({ ...base, storesKg: 18.7 }).lightForWinter).toBe(false);
+    expect(ask({ ...base, storesKg: undefined }).lightForWinter).toBe(null);
+    expect(ask({ ...base, storesKg: 8, from: '2027-02-15' }).lightForWinter).toBe(null);
+  });
+
   test('need rises with the asked certainty, falls with insulation, and the same seed gives the same answer', () => {
     const need = (input: Partial<OutlookInput>) => ask({ ...base, ...input }).needKg;
     expect(need({ certaintyFrac: 0.99 })).toBeGreaterThan(need({ certaintyFrac: 0.9 }));

@@ -45,6 +45,25 @@ describe('the demo holding', () => {
     }
   });
 
+  test('a colony whose bees and stores are lighter than 20 kg says so, whatever its state, and no other does', () => {
+    let light = 0;
+    for (const one of demo.outlooks) {
+      const note = one.notes.find(({ code }) => code === 'light-for-winter');
+      // a winter bee weighs 0.12 g
+      const heavy = one.hasKg === null || one.hasKg + one.bees * 0.00012 >= 20;
+      expect(note === undefined, one.label).toBe(heavy);
+      expect(one.lightForWinter, one.label).toBe(one.hasKg === null ? null : !heavy);
+      if (note !== undefined) light++;
+    }
+    expect(light).toBeGreaterThan(0);
+    expect(light).toBeLessThan(demo.outlooks.length);
+  });
+
+  test('the dates carry the names the keeper gave the yards', () => {
+    const yards = foldHolding(journal.records).yards;
+    expect(demo.dates.map(({ yardName }) => yardName)).toEqual(demo.dates.map(({ yard }) => yards.get(yard)?.name));
+  });
+
   test('the reading to stop at is the reading now plus its share of what is missing', () => {
     const short = demo.outlooks.find((one) => one.state === 'short' && one.targetFrontKg !== null)!;
     const weighing = foldHolding(journal.records).hives.get(short.hive)!.weighings.at(-1)!;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type StoresInput, stores } from '../src/stores/index.ts';
 import { standardBuild } from '../src/tables/parts.ts';
+import { type HeftAnswer, heft } from '../src/weigh/index.ts';
 
 const build = standardBuild(['deep', 'deep'], 10);
 const base: StoresInput = { build, grossKg: 52, framesOfBees: 8, date: '2026-09-18' };
@@ -56,7 +57,25 @@ describe('stores', () => {
     expect(fed('2026-09-01').storesKg).toBeCloseTo(ask().storesKg, 9);
   });
 
+  test('a seam of bees counts like a frame of bees, and only one way of counting is given', () => {
+    expect(ask({ framesOfBees: undefined, seamsOfBees: 8 })).toEqual(ask({ framesOfBees: 8 }));
+    expect(ask({ framesOfBees: undefined, seamsOfBees: 7 }).notes).not.toContain('bees-assumed');
+    const both = stores({ ...base, seamsOfBees: 8 });
+    expect(both).toEqual({ ok: false, error: { kind: 'conflict', fields: ['framesOfBees', 'seamsOfBees'], why: 'give-one' } });
+  });
+
+  test('a hive read at both edges is not sent to its second edge, one read at one edge is', () => {
+    const both = heft({ frontKg: 26, rearKg: 25 });
+    const front = heft({ frontKg: 26 });
+    if (!both.ok || !front.ok) throw new Error('readings were refused');
+    const named = (weighing: HeftAnswer) =>
+      ask({ grossKg: weighing.totalKg, grossSdKg: weighing.sdKg }).measurements.map(({ what }) => what);
+    expect(named(front.value)).toContain('second-edge');
+    expect(named(both.value)).not.toContain('second-edge');
+  });
+
   test.each<[string, Partial<StoresInput>, string]>([
+    ['more seams than there are places', { framesOfBees: undefined, seamsOfBees: 30 }, 'seamsOfBees'],
     ['more frames than the boxes hold', { cappedFrames: [{ frame: 'deep', count: 40, where: 'top' }] }, 'cappedFrames'],
     ['a part nobody knows', { build: [{ part: 'deep-12-wood', count: 1 }] }, 'part'],
     ['no box', { build: [{ part: 'solid-floor', count: 1 }] }, 'build'],

@@ -209,11 +209,13 @@ describe('feeding and uniting', () => {
       { ...giver, yard: 'S' },
       { ...giver, looked: false },
       { ...giver, hasKg: 20.5 },
+      { ...giver, mayUnite: false },
     ]) {
       const answer = planOf({ colonies: [tiny, host] });
       expect(answer.unite).toEqual([]);
       expect(codes(answer)).toContain('too-small-alone');
     }
+    expect(planOf({ colonies: [{ ...tiny, mayUnite: false }, giver] }).unite).toEqual([]);
     expect(planOf({ colonies: [tiny, giver], rules: { unite: false } }).unite).toEqual([]);
     expect(planOf({ colonies: [tiny, { ...giver, hasKg: 20.5 }], unions: [{ from: 'T', into: 'G', needKg: 24 }] }).unite).toHaveLength(1);
   });

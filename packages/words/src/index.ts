@@ -1,3 +1,4 @@
+export { type AppWords, appEnglish } from './app.ts';
 export type { Caution } from './english/cautions.ts';
 export type { Naming } from './english/provision.ts';
 export { type Allowed, type Fault, type InputFault, unitOfField, type Wanted } from './fault.ts';
@@ -5,6 +6,7 @@ export { english, type Words } from './language.ts';
 export { columnsOf, listed, plainText, shortened } from './text.ts';
 export {
   dayMonth,
+  dayMonthOf,
   decimals,
   monthName,
   placesFor,

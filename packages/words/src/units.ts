@@ -1,4 +1,4 @@
-import { cToFahrenheit, kgPerM3ToLbPerUsGallon, kgToLb, lToUsGallon } from '@winterheft/core';
+import { cToFahrenheit, kgPerM3ToLbPerUsGallon, kgToLb, lToUsGallon, partsOf } from '@winterheft/core';
 
 /** `ca` is Canada as keepers speak there: pounds and degrees Celsius, litres. */
 export type Units = 'metric' | 'us' | 'ca';
@@ -30,6 +30,7 @@ export interface UnitFormat {
   readonly tempUnit: string;
   readonly volumeUnit: string;
   readonly densityUnit: string;
+  readonly lengthUnit: string;
   /** Values only: the unit stands in the head of the column. */
   massOf(kg: number): number;
   tempOf(tempC: number): number;
@@ -54,6 +55,7 @@ export function unitFormat(units: Units): UnitFormat {
     tempUnit: us ? '°F' : '°C',
     volumeUnit: us ? 'US gal' : 'L',
     densityUnit: us ? 'lb/US gal' : 'kg/m³',
+    lengthUnit: us ? 'in' : 'mm',
   };
   return {
     ...names,
@@ -80,6 +82,12 @@ function massText(value: number): string {
 export function dayMonth(iso: string, year = false): string {
   const [y, m, d] = iso.split('-').map(Number);
   return `${d} ${MONTHS[(m ?? 1) - 1]}${year ? ` ${y}` : ''}`;
+}
+
+/** `25 Mar` of an epoch day. */
+export function dayMonthOf(epochDay: number): string {
+  const { month, day } = partsOf(epochDay);
+  return `${day} ${MONTHS[month - 1]}`;
 }
 
 export function monthName(month: number): string {

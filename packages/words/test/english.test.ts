@@ -29,6 +29,10 @@ describe('nothing is left without words', () => {
     expect(codes.filter((code) => !conflictCodes.includes(code) && !implausibleCodes.includes(code))).toEqual([]);
   });
 
+  test('the core says why by code, never in a sentence', () => {
+    expect(found(/why: (['`][^'`]*[ $][^'`]*['`])/g)).toEqual([]);
+  });
+
   test('every code of a form in the core has a sentence', () => {
     const codes = [...found(/pattern\('([a-z0-9-]+)'/g), ...found(/form: '([a-z0-9-]+)'/g)];
     expect(codes.length).toBeGreaterThan(5);
@@ -79,7 +83,7 @@ describe('a fault is one line that names field, value and what is allowed', () =
     [{ kind: 'date-order', field: 'to', value: '2026-01-01', notBefore: '2026-03-01' }, /allowed: 2026-03-01 or later/],
     [{ kind: 'unknown-choice', field: 'basis', value: 'cup', choices: ['mass', 'volume'] }, /"cup"; allowed: mass or volume/],
     [{ kind: 'conflict', fields: ['a', 'b'], why: 'one-humidity' }, /^a and b cannot stand together; allowed: /],
-    [{ kind: 'conflict', fields: ['a', 'b'], why: 'both are called x' }, /^a and b cannot stand together: both are called x$/],
+    [{ kind: 'conflict', fields: ['a', 'b'], why: 'same-name' }, /^a and b cannot stand together; allowed: a name of its own for each$/],
     [{ kind: 'implausible', field: 'latDeg', value: -40, unit: 'deg', why: 'southern-hemisphere' }, /-40 deg.*allowed/],
     [{ kind: 'unknown-field', field: 'frontkg', known: ['frontKg'] }, /frontkg is not a field here; allowed: frontKg/],
     [{ kind: 'wrong-length', field: 'months', length: 11, low: 12, high: 12, unit: 'entries' }, /11 entries; allowed: 12$/],

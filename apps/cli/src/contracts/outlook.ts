@@ -110,6 +110,12 @@ export const output = z.strictObject({
     .array(z.enum(['below-weighed-cold', 'fewer-bees-than-measured', 'more-bees-than-measured', 'forage-after-to']))
     .describe('where it goes beyond'),
   winterableAlone: z.boolean().describe('false below the least size to be wintered alone'),
+  lightForWinter: z
+    .boolean()
+    .nullable()
+    .describe(
+      'true where bees and stores are lighter than an autumn hive should be without its wood; null without storesKg and outside autumn',
+    ),
   contactKg: massKg.describe('what the combs at the cluster must hold for the longest spell of cold [kg]'),
   hiveWPerK: z.number().describe('heat lost per kelvin around the cluster [W/K]'),
   forageDate: dateSpread.describe('first dependable forage'),

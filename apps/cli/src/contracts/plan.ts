@@ -34,6 +34,8 @@ const colonyLine = outlookOutput.omit({ ownRule: true }).extend({
   label: z.string(),
   state: z.enum(['short', 'enough', 'spare', 'unknown', 'too small alone', 'set aside']),
   low: z.boolean().describe('enough, but less at the cluster than the longest spell of cold wants'),
+  cases: z.array(date.nullable()).nullable().describe('twenty run-out dates of equal chance, earliest first; null: later than the run'),
+  chancesIn20: z.number().nullable().describe('how many of them come before first forage'),
   hasKg: z.number().nullable().describe('stores it is thought to hold today [kg]; null where nothing is known'),
   hasSdKg: z.number().nullable().describe('standard deviation of hasKg [kg]'),
   aboveNeedKg: z.number().nullable().describe('has minus need [kg]'),
@@ -64,7 +66,14 @@ export const output = z.strictObject({
     .describe('colonies that ended in this winter’s year'),
   provision: anyObject.nullable().describe('answer of the command `provision`'),
   dates: z
-    .array(z.strictObject({ yard: z.string(), climate: z.looseObject({ name: z.string() }), dates: z.record(z.string(), odds) }))
+    .array(
+      z.strictObject({
+        yard: z.string(),
+        yardName: z.string().describe('the yard’s name as the keeper wrote it'),
+        climate: z.looseObject({ name: z.string() }),
+        dates: z.record(z.string(), odds),
+      }),
+    )
     .describe('dates of this winter by yard'),
   tasks: z
     .array(z.strictObject({ code: z.string(), colonies: z.array(z.string()), by: date.nullable() }))

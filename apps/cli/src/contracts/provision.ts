@@ -62,6 +62,7 @@ const colony = z.strictObject({
   refusesSyrup: z.boolean().default(false).describe('left syrup standing'),
   gluingOver: z.boolean().optional().describe('opened joints are not glued any more'),
   mayGive: z.boolean().default(true).describe('false: gives nothing, its stores are too little known'),
+  mayUnite: z.boolean().default(true).describe('false: is not united with another'),
   tooSmall: z.boolean().optional().describe('too small to winter alone; left out: by rules.winterableBees'),
   queen: z.enum(['seen', 'unknown']).default('unknown').describe('whether its queen was seen'),
 });

@@ -41,8 +41,9 @@ export const input = z.strictObject({
     .describe('an empty hive the keeper weighed'),
   bees: range('bees').optional().describe('bees [count]'),
   beesSdFrac: range('beesSdFrac').optional().describe('standard deviation of bees as a share of it'),
-  framesOfBees: range('framesOfBees').optional().describe('frames or seams of bees'),
-  counting: z.enum(['packed', 'covered', 'occupied']).optional().describe('what one frame of bees means; left out: covered'),
+  framesOfBees: range('framesOfBees').optional().describe('frames of bees [frames]; instead of bees or seamsOfBees'),
+  seamsOfBees: range('seamsOfBees').optional().describe('seams of bees, the gaps between combs [seams]; a seam counts like a frame'),
+  counting: z.enum(['packed', 'covered', 'occupied']).optional().describe('what one frame or seam of bees means; left out: covered'),
   cappedFrames: z
     .array(
       z.strictObject({

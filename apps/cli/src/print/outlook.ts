@@ -54,6 +54,7 @@ export function outlookTable(answer: OutlookAnswer, { words, units, input }: Vie
     months,
     '',
     ...(answer.winterableAlone ? [] : [paragraph(w.notWinterable)]),
+    ...(answer.lightForWinter === true ? [paragraph(w.lightForWinter)] : []),
     ...(answer.extrapolating
       ? [paragraph(`${w.extrapolated}: ${answer.extrapolatingBecause.map((why) => w.extrapolating[why]).join('; ')}.`)]
       : []),

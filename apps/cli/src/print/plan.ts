@@ -43,7 +43,8 @@ export function planTable(plan: Plan, view: View): string {
 /** Labels as shown: where two colonies carry the same one, the yard joins it, and where that does not tell them apart either, their id. */
 function labelsOf(plan: Plan): ReadonlyMap<string, string> {
   const shown = (line: ColonyOutlook) => shortened(line.label, LABEL_COLUMNS);
-  const withYard = (line: ColonyOutlook) => shortened(`${line.label} ${line.yard}`, LABEL_COLUMNS);
+  const nameByYard = new Map(plan.dates.map(({ yard, yardName }) => [yard, yardName]));
+  const withYard = (line: ColonyOutlook) => shortened(`${line.label} ${nameByYard.get(line.yard) ?? line.yard}`, LABEL_COLUMNS);
   const count = (name: (line: ColonyOutlook) => string) => {
     const times = new Map<string, number>();
     for (const line of plan.outlooks) times.set(name(line), (times.get(name(line)) ?? 0) + 1);
@@ -104,7 +105,8 @@ function todo(line: ColonyOutlook, numbers: readonly number[], { words, units }:
   const w = words.plan;
   const steps =
     numbers.length === 0 ? '' : numbers.length === 1 ? w.step(String(numbers[0])) : w.steps(listed(numbers.map(String), 'and', 6));
-  const note = line.notes[0];
+  // What a short colony is short of says more than that it is light.
+  const note = line.notes.find(({ code }) => code !== 'light-for-winter' || line.state !== 'short');
   if (steps !== '') return steps;
   if (note !== undefined) return words.stateNote(note, units);
   return line.state === 'short' && line.aboveNeedKg !== null ? w.leftShort(units.mass(-line.aboveNeedKg)) : w.nothing;
@@ -116,7 +118,7 @@ function dateLines(yard: Plan['dates'][number], { words }: View): string {
   const rows = Object.entries(yard.dates).map(
     ([name, odds]) => [w.dateNames[name] ?? name, w.years(day(odds.p10), day(odds.p50), day(odds.p90))] as const,
   );
-  return [`${w.dates} (${shortened(yard.yard, 20)}, ${yard.climate.name}): ${w.datesHead}`, facts(rows)].join('\n');
+  return [`${w.dates} (${shortened(yard.yardName, 24)}, ${yard.climate.name}): ${w.datesHead}`, facts(rows)].join('\n');
 }
 
 function leftOut(plan: Plan, { words, units }: View): readonly string[] {

@@ -53,7 +53,10 @@ export function candyTable(answer: CandyAnswer, { words, units }: View): string 
   ].join('\n');
 }
 
-export function washTable(answer: WashAnswer, view: View & { readonly input: { readonly certaintyFrac: number } }): string {
+export function washTable(
+  answer: WashAnswer,
+  view: View & { readonly input: { readonly certaintyFrac: number; readonly thresholdFrac?: number | undefined } },
+): string {
   const w = view.words.wash;
   const of = (frac: number) => decimals(frac * 100, 1);
   const ahead = answer.aheadMitesPerBee;
@@ -61,8 +64,18 @@ export function washTable(answer: WashAnswer, view: View & { readonly input: { r
     facts([
       [w.rate, `${of(answer.rateFrac)} (${w.between(of(answer.lowFrac), of(answer.highFrac), percent(view.input.certaintyFrac, 0))})`],
       [w.interval, w.intervals[answer.interval]],
+      ...(answer.chanceAboveFrac === undefined || answer.decision === undefined
+        ? []
+        : [
+            [
+              w.above(of(view.input.thresholdFrac ?? 0)),
+              `${view.words.chanceWords(answer.chanceAboveFrac)}: ${w.decisions[answer.decision]}`,
+            ] as const,
+          ]),
       ...(ahead === undefined ? [] : [[w.ahead, w.aheadRange(of(ahead.low), of(ahead.mid), of(ahead.high))] as const]),
     ]),
+    ...answer.notes.map((code) => paragraph(w.notes[code])),
+    ...(answer.insteadMites === undefined ? [] : [paragraph(w.instead(answer.insteadMites.map(String)))]),
     paragraph(w.caution),
   ].join('\n');
 }

@@ -106,6 +106,10 @@ export function foldWash(work: Work, record: RecordOf<'wash'>): void {
   colonyOf(work, record.body.colony, record).washes.push(factOf(record));
 }
 
+export function foldBoard(work: Work, record: RecordOf<'board'>): void {
+  colonyOf(work, record.body.colony, record).boards.push(factOf(record));
+}
+
 export function foldTreatmentIn(work: Work, record: RecordOf<'treatment-in'>): void {
   const { colony, ...treatment } = record.body;
   colonyOf(work, colony, record).treatments.push({ ...treatment, in: happeningOf(record), out: null });

@@ -37,12 +37,13 @@ export function foldSuper(work: Work, record: RecordOf<'super'>): void {
   if (after < 0)
     clash(work, { kind: 'part-negative', hive: hive.id, part, count: after, records: [(hive.builds.at(-1) as Build).record, record.id] });
   const others = hive.parts.filter((entry) => entry.part !== part);
-  setParts(hive, after === 0 ? others : [...others, { part, count: after }], happeningOf(record));
+  const supers = Math.max(0, (hive.builds.at(-1)?.supers ?? 0) + (change === 'on' ? count : -count));
+  setParts(hive, after === 0 ? others : [...others, { part, count: after }], happeningOf(record), supers);
 }
 
-function setParts(hive: HiveDraft, parts: readonly PartCount[], when: Happening): void {
+function setParts(hive: HiveDraft, parts: readonly PartCount[], when: Happening, supers = 0): void {
   hive.parts = parts;
-  hive.builds.push({ ...when, parts });
+  hive.builds.push({ ...when, parts, ...(supers > 0 ? { supers } : {}) });
 }
 
 export function foldWeighing(work: Work, record: RecordOf<'weighing'>): void {

@@ -11,6 +11,7 @@ import { epochDayOf } from '../units/index.ts';
 import { foldBankCount, foldBankLot, foldKitCount, foldSwap } from './fold-bank.ts';
 import {
   foldBegun,
+  foldBoard,
   foldEnded,
   foldFeed,
   foldLook,
@@ -47,6 +48,7 @@ const folds: Folds = {
   'part-weighed': (work, record) => void work.holding.partWeights.push(factOf(record)),
   look: foldLook,
   wash: foldWash,
+  board: foldBoard,
   'treatment-in': foldTreatmentIn,
   'treatment-out': foldTreatmentOut,
   feed: foldFeed,

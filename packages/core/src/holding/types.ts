@@ -43,6 +43,8 @@ export interface Stand extends Happening {
 /** What the hive was made of from some moment on: the last build, with the supers set on and taken off since. */
 export interface Build extends Happening {
   readonly parts: readonly PartCount[];
+  /** Boxes among them that `super` records set on since the hive's last full build; left out where there are none. */
+  readonly supers?: number;
 }
 
 export interface Top extends Happening {
@@ -125,6 +127,7 @@ export interface Colony {
   readonly queens: readonly Fact<'queen'>[];
   readonly looks: readonly Fact<'look'>[];
   readonly washes: readonly Fact<'wash'>[];
+  readonly boards: readonly Fact<'board'>[];
   readonly treatments: readonly Treatment[];
   readonly feeds: readonly Fact<'feed'>[];
   readonly moves: readonly Move[];

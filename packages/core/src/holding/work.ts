@@ -137,6 +137,7 @@ export function colonyOf(work: Work, name: string, record: JournalRecord, { mayF
       queens: [],
       looks: [],
       washes: [],
+      boards: [],
       treatments: [],
       feeds: [],
       moves: [],

@@ -109,6 +109,7 @@ export const bodyShapes = {
     mites: stepped(1, 0, 5000, 'mites'),
     method: choice(['alcohol', 'sugar', 'co2']),
   }),
+  board: object({ colony: id, mites: stepped(1, 0, 20_000, 'mites'), days: number(0.5, 60, 'days') }),
   'treatment-in': object({ colony: id, active: key }, { product: shortLine, lot: shortLine }),
   'treatment-out': object({ colony: id, active: key }),
   feed: object(

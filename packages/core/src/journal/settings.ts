@@ -1,5 +1,23 @@
-import { key, lengthM, massKg, parts, prices, someWholes, wholes } from './fields.ts';
+import { key, lengthM, massKg, parts, prices, shortLine, someWholes, wholes } from './fields.ts';
 import { choice, flag, list, number, type Of, object, stepped, where } from './shape.ts';
+
+const miteLevel = number(0.0001, 100, 'mites');
+const labelTempC = number(-10, 45, 'degC');
+const treatmentLabel = object(
+  { key },
+  {
+    product: shortLine,
+    edition: shortLine,
+    tempLowC: labelTempC,
+    tempHighC: labelTempC,
+    stopHighC: labelTempC,
+    stopDays: stepped(1, 1, 60, 'days'),
+    durationDays: stepped(1, 1, 120, 'days'),
+    broodless: flag,
+    supersOff: flag,
+    withdrawalDays: stepped(1, 0, 365, 'days'),
+  },
+);
 
 /** Keys of `setting` records and the form of their values. A key not listed is kept and reported as unread. */
 export const settingShapes = {
@@ -27,6 +45,12 @@ export const settingShapes = {
   feeders: list(object({ type: key, count: wholes, litres: number(0.1, 50, 'L') }), 0, 20),
   /** Sugar on hand. */
   sugarKg: number(0, 100_000, 'kg'),
+  /** The keeper's own levels of mites, by key of the table: mites per bee for a wash, a day for a board. */
+  miteLevels: list(object({ key }, { warn: miteLevel, treat: miteLevel, never: miteLevel }), 0, 40),
+  /** Day of the year by which mites have to be low here. */
+  mitesLowByDayOfYear: stepped(1, 152, 288, 'day of year'),
+  /** Limits typed from the label in hand, by key of the table of treatments. */
+  labels: list(treatmentLabel, 0, 40),
   /** Where the scale's hook takes hold, measured from the edges of the bottom board. */
   hooks: object({}, { frontOverhangM: lengthM, rearOverhangM: lengthM, frontHookHeightM: lengthM, rearHookHeightM: lengthM }),
 } as const;

@@ -41,7 +41,7 @@ export function readBuild(build: Build, field = 'build'): Result<BuildFacts> {
     const counted = inRange(`${field}[${i}].count`, count, { low: 0, high: part.kind === 'frame' ? 60 : MOST_BOXES, unit: '' });
     if (!counted.ok) return counted;
     if (!Number.isInteger(count))
-      return bad({ kind: 'implausible', field: `${field}[${i}].count`, value: count, unit: '', why: 'a whole number is wanted' });
+      return bad({ kind: 'implausible', field: `${field}[${i}].count`, value: count, unit: '', why: 'not-whole' });
     if (massKg !== undefined) {
       const weighed = inRange(`${field}[${i}].massKg`, massKg, { low: 0.05, high: 30, unit: 'kg' });
       if (!weighed.ok) return weighed;
@@ -70,7 +70,7 @@ function impossible({ boxes, frames, boxCount, framePlaces }: BuildFacts, field:
   if (boxCount > MOST_BOXES)
     return { kind: 'out-of-range', field: `${field} (boxes)`, value: boxCount, unit: 'boxes', low: 1, high: MOST_BOXES };
   if (new Set(boxes.map(({ part }) => part.framesFit)).size > 1) {
-    return { kind: 'conflict', fields: boxes.map(({ part }) => part.key), why: 'boxes of one width in one hive' };
+    return { kind: 'conflict', fields: boxes.map(({ part }) => part.key), why: 'box-widths-differ' };
   }
   let places = 0;
   let hung = 0;

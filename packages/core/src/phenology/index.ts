@@ -1,3 +1,4 @@
+export { phenologyParameters } from '../tables/parameters-phenology.gen.ts';
 export { type DateOdds, type DistributionRules, seasonDistribution } from './distribution.ts';
 export { degreeDays, type HeatMethod } from './heat-sum.ts';
 export { drawForageSums, firstFlightDays, firstForageDays, heatSumDays, type MemberTemps, springStartDay } from './member-days.ts';

@@ -4,8 +4,12 @@ import { isoDateOf } from '../units/index.ts';
 import { type ColonyRun, judgeColony, sharesOf } from '../winter/index.ts';
 import { doubtOf, type Evidence } from './evidence.ts';
 import { targetsOf } from './gross.ts';
-import { type PreparedPlan, type ReadyColony, ruleStoresOf } from './prepare.ts';
+import { miteNoteOf } from './mite-note.ts';
+import { type OpenPlan, type ReadyColony, ruleStoresOf } from './prepare.ts';
 import type { ColonyOutlook, State, StateNote } from './types.ts';
+
+/** What a line needs of a plan: the same before and after its curves are made. */
+type PlanBase = Omit<OpenPlan, 'evidence'>;
 
 /** What a colony has: stores at the weighing, what came and went since, less what it has eaten since then. */
 function holdsKg(evidence: Evidence, eatenSinceKg: number): number | null {
@@ -15,16 +19,16 @@ function holdsKg(evidence: Evidence, eatenSinceKg: number): number | null {
 /**
  * The line of one colony: fast enough for every digit of a weighing, for the curve is there already.
  *
- * `run` is the room for the shares of doubt, which run the model again; without it they are left at 0.
+ * `run` is the room for the shares of doubt, which run the model again; without it they are null.
  */
-export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding: Holding; run: ColonyRun | null }): ColonyOutlook {
+export function colonyLine(ready: ReadyColony, of: { plan: PlanBase; holding: Holding; run: ColonyRun | null }): ColonyOutlook {
   const { evidence, prepared } = ready;
   const { plan, holding } = of;
   const certaintyFrac = holding.settings.certaintyFrac ?? 0.95;
   const eaten = eatenSince(ready, plan);
   const hasKg = holdsKg(evidence, eaten);
   const doubt = doubtOf(evidence);
-  const { lossCurve, ...judged } = judgeColony(prepared, { kg: hasKg, doubt }, certaintyFrac);
+  const judged = judgeColony(prepared, { kg: hasKg, doubt }, certaintyFrac);
   const aboveNeedKg = hasKg === null ? null : hasKg - judged.needKg;
   const low = isLow(evidence, judged.contactKg);
   const state = stateOf(evidence, { aboveNeedKg, winterableAlone: judged.winterableAlone });
@@ -39,7 +43,7 @@ export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding
   return {
     ...prepared.usage,
     ...judged,
-    lossCurve,
+    chancesIn20: judged.holdFrac === null ? null : Math.round(20 * (1 - judged.holdFrac)),
     colony: evidence.colony.id,
     hive: evidence.hive.id,
     yard: evidence.hive.yard,
@@ -57,8 +61,15 @@ export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding
     targetFrontSdKg: targets?.targetFrontSdKg ?? null,
     targetRearSdKg: targets?.targetRearSdKg ?? null,
     stores: evidence.stores,
-    doubtShares: of.run === null ? { weather: 0, appetite: 0, bees: 0, tare: 0, scale: 0, forage: 0 } : sharesOf(prepared, doubt, of.run),
-    notes: notesOf(evidence, { plan, holding, low, contactKg: judged.contactKg, aboveNeedKg }),
+    doubtShares: of.run === null ? null : sharesOf(prepared, doubt, of.run),
+    notes: notesOf(evidence, {
+      plan,
+      holding,
+      low,
+      contactKg: judged.contactKg,
+      aboveNeedKg,
+      lightKg: judged.lightForWinter === true ? hasKg : null,
+    }),
     ownRule: ruleKg === null ? null : { storesKg: ruleKg, verdict: hasKg === null ? 'unknown' : hasKg >= ruleKg ? 'enough' : 'short' },
     members: plan.setting.members,
     seed: plan.setting.seed,
@@ -66,7 +77,7 @@ export function colonyLine(ready: ReadyColony, of: { plan: PreparedPlan; holding
 }
 
 /** Honey eaten between the weighing and today [kg]: days times the first day's median use, for the curve begins today. */
-function eatenSince({ evidence, prepared }: ReadyColony, plan: PreparedPlan): number {
+function eatenSince({ evidence, prepared }: ReadyColony, plan: PlanBase): number {
   const day = evidence.weighedDay ?? evidence.look?.day ?? plan.today;
   return Math.max(0, plan.today - day) * (prepared.usage.dailyUseKg[0] ?? 0);
 }
@@ -94,12 +105,14 @@ function stateOf(evidence: Evidence, of: { aboveNeedKg: number | null; winterabl
 
 function notesOf(
   evidence: Evidence,
-  of: { plan: PreparedPlan; holding: Holding; low: boolean; contactKg: number; aboveNeedKg: number | null },
+  of: { plan: PlanBase; holding: Holding; low: boolean; contactKg: number; aboveNeedKg: number | null; lightKg: number | null },
 ): StateNote[] {
   const notes: StateNote[] = [];
   const { stores, colony, gross, weighedDay } = evidence;
   const lookDays = of.holding.settings.lookDays ?? 30;
   if (colony.flag !== null) notes.push({ code: 'signs-of-disease' });
+  const mites = miteNoteOf(colony, { holding: of.holding, today: of.plan.today });
+  if (mites?.code === 'mites-above-threshold') notes.push(mites);
   for (const fault of evidence.refused) notes.push({ code: 'record-refused', fault });
   if (gross === null) notes.push({ code: 'not-weighed' });
   else if (gross.basis === 'word') notes.push({ code: 'by-word', word: evidence.hive.weighings.at(-1)?.word ?? '' });
@@ -112,7 +125,10 @@ function notesOf(
   if (stores?.weightOnly && of.aboveNeedKg !== null && of.aboveNeedKg >= planParameters.spareFromKg.value)
     notes.push({ code: 'spare-on-weight-alone' });
   if (of.low) notes.push({ code: 'low-in-top-box', holdsKg: stores!.contact!.kg, wantsKg: of.contactKg });
+  const { beeMassKg, leastWithoutWoodKg: leastKg } = of.plan.values;
+  if (of.lightKg !== null) notes.push({ code: 'light-for-winter', massKg: of.lightKg + evidence.bees * beeMassKg, leastKg });
   if (stores?.notes.includes('bees-assumed') ?? true) notes.push({ code: 'bees-assumed', bees: evidence.bees });
   if (evidence.buildAssumed) notes.push({ code: 'build-assumed' });
+  if (mites?.code === 'mites-unknown') notes.push(mites);
   return notes;
 }

@@ -1,4 +1,4 @@
-import type { Colony, Fact, Hive, Holding, PartCount } from '../holding/index.ts';
+import type { Colony, Fact, Happening, Hive, Holding, PartCount } from '../holding/index.ts';
 import { matterParameters, readBuild, storesPerSugarKg, syrup } from '../matter/index.ts';
 import type { BadInput } from '../result/index.ts';
 import { beesOf, type CappedFrames, frameNamed, type StoresAnswer, type StoresInput, stores } from '../stores/index.ts';
@@ -19,6 +19,8 @@ export interface Evidence {
   readonly gross: Gross | null;
   readonly weighedDay: number | null;
   readonly look: Fact<'look'> | null;
+  /** Last look that counted capped frames, whatever moved since; a later look at the brood alone does not undo it. */
+  readonly counts: Fact<'look'> | null;
   readonly stores: StoresAnswer | null;
   /** What was recorded and cannot be, and is therefore not used. */
   readonly refused: readonly BadInput[];
@@ -39,14 +41,17 @@ export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; w
   const build = ownWeights(parts ?? standardBuild(['deep', 'deep'], 10), holding);
   const weighed = weighing === null ? null : grossOf(weighing, ways);
   const gross = weighed?.ok ? weighed.value : null;
-  const look = colony.looks.filter((one) => today - one.day <= planParameters.lookGoodDays.value).at(-1) ?? null;
-  const counted = look?.capped === undefined || movedSince(colony, look.day) ? null : look;
+  const looks = colony.looks.filter((one) => today - one.day <= planParameters.lookGoodDays.value);
+  const look = looks.at(-1) ?? null;
+  const counts = looks.filter((one) => one.capped !== undefined).at(-1) ?? null;
+  const weighedAt = gross === null ? null : weighing;
+  const counted = counts === null || movedBetween(colony, counts, weighedAt) ? null : counts;
   const bees = colony.looks.filter((one) => one.bees !== undefined).at(-1) ?? null;
-  const weighedDay = gross === null ? null : weighing!.day;
-  const input = storesInput({ colony, build, gross, day: weighedDay ?? counted?.day ?? today, counted, bees, holding, parts });
-  const known = gross !== null || counted !== null;
-  const answer = known ? stores(input) : null;
-  const since = changesSince(colony, weighedDay ?? counted?.day ?? today);
+  const weighedDay = weighedAt?.day ?? null;
+  const knownAt = weighedAt ?? counted;
+  const input = storesInput({ colony, build, gross, day: knownAt?.day ?? today, knownAt: knownAt, counted, bees, holding, parts });
+  const answer = knownAt === null ? null : stores(input);
+  const since = knownAt === null ? { kg: 0, sdKg: 0 } : changesSince(colony, knownAt);
   const facts = readBuild(build);
   if (!facts.ok) throw new Error(`evidenceOf: a build that was read is refused: ${JSON.stringify(facts.error)}`);
   const count = beesOf(facts.value, input);
@@ -58,6 +63,7 @@ export function evidenceOf(colony: Colony, of: { hive: Hive; holding: Holding; w
     gross,
     weighedDay,
     look,
+    counts,
     stores: answer?.ok ? answer.value : null,
     refused: [buildRead, weighed, answer].flatMap((one) => (one !== null && !one.ok ? [one.error] : [])),
     sinceKg: since.kg,
@@ -84,8 +90,14 @@ function sameParts(a: readonly PartCount[], b: readonly PartCount[]): boolean {
   return text(a) === text(b);
 }
 
-function movedSince(colony: Colony, day: number): boolean {
-  return colony.moves.some((move) => move.day > day);
+/** Whether one thing happened after another: by its instant, and among equal ones by the ids, which are given in order. */
+export function isAfter(a: Happening, b: Pick<Happening, 'minute' | 'record'>): boolean {
+  return a.minute > b.minute || (a.minute === b.minute && a.record > b.record);
+}
+
+/** Combs moved after the count and before the weighing: then the two do not speak of the same combs. */
+function movedBetween(colony: Colony, counts: Happening, weighing: Happening | null): boolean {
+  return weighing !== null && colony.moves.some((move) => isAfter(move, counts) && !isAfter(move, weighing));
 }
 
 function storesInput(of: {
@@ -93,34 +105,43 @@ function storesInput(of: {
   build: Build;
   gross: Gross | null;
   day: number;
+  knownAt: Happening | null;
   counted: Fact<'look'> | null;
   bees: Fact<'look'> | null;
   holding: Holding;
   parts: readonly PartCount[] | null;
 }): StoresInput {
-  const { colony, build, gross, day, counted, bees, holding, parts } = of;
+  const { colony, build, gross, day, knownAt, counted, bees, holding, parts } = of;
   const empty = parts === null ? undefined : holding.partWeights.filter((w) => w.parts.length > 1 && sameParts(w.parts, parts)).at(-1);
   const capped: CappedFrames[] = (counted?.capped ?? []).map(({ frame, count, where }) => ({ frame, count, where }));
   for (const { frame, count } of counted?.partFull ?? [])
     capped.push({ frame, count, where: 'top', fullFrac: planParameters.partFullFrac.value });
   const syrup = colony.feeds.filter(
     (feed) =>
-      feed.what === 'syrup' && feed.day <= day && day - feed.day <= storesParameters.dryingWindowDays.value && takenSugarKg(feed) > 0,
+      feed.what === 'syrup' &&
+      (knownAt === null || !isAfter(feed, knownAt)) &&
+      day - feed.day <= storesParameters.dryingWindowDays.value &&
+      takenSugarKg(feed) > 0,
   );
   return {
     build,
     date: isoDateOf(day),
     ...(gross === null ? {} : { grossKg: gross.kg, grossSdKg: Math.hypot(gross.sharedSdKg, gross.ownSdKg) }),
     ...(empty === undefined ? {} : { emptyHive: { massKg: empty.massKg } }),
-    ...(bees?.bees === undefined ? {} : { framesOfBees: bees.bees.count, counting: bees.bees.counting }),
+    ...(bees?.bees === undefined ? {} : beesCounted(bees.bees)),
     ...(counted === null ? {} : { cappedFrames: capped }),
     ...(counted?.pollenFrames === undefined ? {} : { pollenFrames: counted.pollenFrames }),
     ...(syrup.length === 0 ? {} : { syrupGiven: syrup.map((feed) => ({ date: isoDateOf(feed.day), sugarKg: takenSugarKg(feed) })) }),
   };
 }
 
+/** A look's count of bees, in the unit it was counted in. */
+function beesCounted({ count, unit, counting }: NonNullable<Fact<'look'>['bees']>) {
+  return { counting, ...(unit === 'seams' ? { seamsOfBees: count } : { framesOfBees: count }) };
+}
+
 /** Sugar of a feed that went into the hive [kg]: as recorded, or from its litres and strength; 0 for one that was left or refused. */
-function takenSugarKg(feed: Fact<'feed'>): number {
+export function takenSugarKg(feed: Fact<'feed'>): number {
   if (feed.event === 'left' || feed.event === 'refused' || feed.event === 'feeder-on') return 0;
   if (feed.sugarKg !== undefined) return feed.sugarKg;
   if (feed.what === 'candy') return (feed.massKg ?? 0) / (1 + matterParameters.candyWaterPerSugarFrac.value);
@@ -130,18 +151,18 @@ function takenSugarKg(feed: Fact<'feed'>): number {
 }
 
 /** Stores that came and went after a day: syrup and candy taken, combs swapped. */
-function changesSince(colony: Colony, day: number): { kg: number; sdKg: number } {
+function changesSince(colony: Colony, since: Happening): { kg: number; sdKg: number } {
   let kg = 0;
   let variance = 0;
   for (const feed of colony.feeds) {
-    if (feed.day <= day) continue;
+    if (!isAfter(feed, since)) continue;
     const perKg = storesPerSugarKg(storesParameters.syrupSugarFrac.value);
     const sugarKg = takenSugarKg(feed);
     kg += sugarKg * perKg.low;
     variance += (sugarKg * (perKg.high - perKg.low) * planParameters.feedSinceSdFrac.value) ** 2;
   }
   for (const move of colony.moves) {
-    if (move.day <= day) continue;
+    if (!isAfter(move, since)) continue;
     const part = frameNamed(move.frame);
     if (part === undefined) continue;
     const netKg = move.count * Math.max(0, (move.massKg ?? part.massKg + part.cappedNetKg) - part.massKg);

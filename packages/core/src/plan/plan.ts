@@ -29,6 +29,8 @@ export interface PlanTools {
   readonly journalDigest: string;
   /** Lines of the journal that could not be read, to be named. */
   readonly unread?: readonly UnreadLine[] | undefined;
+  /** False: without the shares of doubt, which take three more runs of the model for every colony. */
+  readonly shares?: boolean | undefined;
 }
 
 /**
@@ -48,14 +50,14 @@ export function plan(holding: Holding, setting: PlanSetting, tools: PlanTools): 
 
 /** The same from a preparation that stands already. */
 export function planFrom(prepared: PreparedPlan, holding: Holding, tools: PlanTools): Result<Plan> {
-  const outlooks = linesOf(prepared, holding);
-  const dates = [...prepared.yards.values()].map((yard) => yardDates(yard, prepared));
+  const outlooks = linesOf(prepared, holding, { shares: tools.shares ?? true });
+  const dates = datesOf(prepared);
   const lastFeeding = dates.map(({ dates: of }) => of['lastFeedingDay']?.p50 ?? null);
   const provided = provide(outlooks, { prepared, holding, tools, lastFeeding: lastFeeding[0] ?? null });
   if (!provided.ok) return provided;
   return good({
     outlooks,
-    ended: endedOf(holding, prepared.today),
+    ended: endedColonies(holding, prepared.today),
     provision: provided.value,
     dates,
     tasks: tasksOf(outlooks, { provision: provided.value, lastFeeding: lastFeeding[0] ?? null, holding }),
@@ -85,10 +87,14 @@ export function planFrom(prepared: PreparedPlan, holding: Holding, tools: PlanTo
   });
 }
 
-/** Lines in the order of risk: least chance to hold first, then by the day by which one case in twenty has run out. */
-function linesOf(prepared: PreparedPlan, holding: Holding): ColonyOutlook[] {
+/**
+ * Lines in the order of risk: least chance to hold first, then by the day by which one case in twenty has run out.
+ *
+ * shares   also the shares of doubt, which run the model three times more for every colony; else they are null
+ */
+export function linesOf(prepared: PreparedPlan, holding: Holding, { shares }: { readonly shares: boolean }): ColonyOutlook[] {
   const first = prepared.colonies[0];
-  const run = first === undefined ? null : makeRun(first.prepared.season);
+  const run = first === undefined || !shares ? null : makeRun(first.prepared.season);
   const lines = prepared.colonies.map((ready) => colonyLine(ready, { plan: prepared, holding, run }));
   const risk = (line: ColonyOutlook) => line.holdFrac ?? 0;
   const early = (line: ColonyOutlook) => line.runOut?.p5 ?? '9999';
@@ -99,17 +105,24 @@ function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-function yardDates(yard: { yard: { id: string }; climate: Parameters<typeof seasonDistribution>[0] }, prepared: PreparedPlan): YardDates {
-  const { setting } = prepared;
+/** The dates of this winter in every yard, from as many cases as the plan unless told otherwise. */
+export function datesOf(prepared: PreparedPlan, members = prepared.setting.members): YardDates[] {
+  return [...prepared.yards.values()].map((yard) => yardDates(yard, { prepared, members }));
+}
+
+function yardDates(
+  yard: { yard: { id: string; name: string }; climate: Parameters<typeof seasonDistribution>[0] },
+  of: { prepared: PreparedPlan; members: number },
+): YardDates {
   const dates = seasonDistribution(yard.climate, {
-    seed: setting.seed,
-    year: winterYearOf(prepared.fromDay),
-    members: setting.members,
+    seed: of.prepared.setting.seed,
+    year: winterYearOf(of.prepared.fromDay),
+    members: of.members,
     entity: yard.yard.id,
   });
   const odds: Record<string, DateOdds> = {};
-  for (const [name, of] of Object.entries(dates)) odds[name] = of;
-  return { yard: yard.yard.id, climate: { name: yard.climate.name, notes: yard.climate.notes }, dates: odds };
+  for (const [name, date] of Object.entries(dates)) odds[name] = date;
+  return { yard: yard.yard.id, yardName: yard.yard.name, climate: { name: yard.climate.name, notes: yard.climate.notes }, dates: odds };
 }
 
 function provide(
@@ -124,7 +137,7 @@ function provide(
   return answer.ok ? answer : bad(answer.error);
 }
 
-function endedOf(holding: Holding, today: number): EndedColony[] {
+export function endedColonies(holding: Holding, today: number): EndedColony[] {
   const winter = winterYearOf(today);
   return [...holding.colonies.values()].flatMap((colony) => {
     if (colony.ended === null || winterYearOf(colony.ended.day) !== winter) return [];

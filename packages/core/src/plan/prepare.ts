@@ -46,12 +46,17 @@ export interface PreparedPlan {
   readonly curves: ReadonlyMap<string, PreparedColony>;
 }
 
+/** Everything a plan rests on but the curves. */
+export interface OpenPlan extends Omit<PreparedPlan, 'colonies'> {
+  readonly evidence: readonly Evidence[];
+}
+
 /**
- * Weather, dates and curves of every living colony: all that takes time, and nothing that a weighing changes.
+ * Weather and dates of every yard and what is known of every living colony: a curve can then be made for one colony at a time.
  *
- * `before` is an earlier preparation: curves made from the same inputs are taken over.
+ * `before` is an earlier preparation: weather drawn and curves made from the same inputs are taken over.
  */
-export function preparePlan(holding: Holding, setting: PlanSetting, before?: PreparedPlan): Result<PreparedPlan> {
+export function openPlan(holding: Holding, setting: PlanSetting, before?: OpenPlan | PreparedPlan): Result<OpenPlan> {
   const today = epochDayOf(setting.today);
   if (today === null) return bad({ kind: 'not-a-date', field: 'today', value: setting.today });
   if (![...holding.colonies.values()].some((colony) => colony.ended === null))
@@ -84,45 +89,63 @@ export function preparePlan(holding: Holding, setting: PlanSetting, before?: Pre
   const evidence = livingColonies(holding, ways, today).filter((one) => yards.has(one.hive.yard));
   if (evidence.length === 0) return bad({ kind: 'missing', field: 'journal (a living colony in a hive)' });
   const level = levelOfKeeper(holding, { evidence, yards, setting, values });
-  const curves = new Map<string, PreparedColony>();
-  const colonies: ReadyColony[] = [];
-  let run: ColonyRun | null = null;
-  for (const one of evidence) {
-    const yard = yards.get(one.hive.yard)!;
-    const hiveWPerK = conductanceOf(one, values);
-    const key = [
-      yard.season.fromDay,
-      setting.seed,
-      setting.members,
-      yard.climate.name,
-      one.colony.id,
-      one.bees,
-      one.beesSdFrac,
-      hiveWPerK,
-      level.median,
-      level.logSd,
-    ].join('|');
-    const draw = {
-      seed: setting.seed,
-      colony: one.colony.id,
-      members: setting.members,
-      fromDay,
-      bees: one.bees,
-      beesSdFrac: one.beesSdFrac,
-      pins: {},
-    };
-    let prepared = before?.curves.get(key);
-    if (prepared === undefined) {
-      run ??= makeRun(yard.season);
-      prepared = prepareColony({ season: yard.season, draw, level, hiveWPerK, values }, run);
-    }
-    curves.set(key, prepared);
-    colonies.push({ evidence: one, prepared });
-  }
-  return good({ setting, today, fromDay, toDay, ways, values, level, yards, colonies, curves });
+  const curves = new Map(before?.curves ?? []);
+  return good({ setting, today, fromDay, toDay, ways, values, level, yards, evidence, curves });
 }
 
-function sameRun(before: PreparedPlan, now: { setting: PlanSetting; fromDay: number; toDay: number }): boolean {
+/** The same with the curve of every living colony: all that takes time, and nothing that a weighing changes. */
+export function preparePlan(holding: Holding, setting: PlanSetting, before?: PreparedPlan): Result<PreparedPlan> {
+  const opened = openPlan(holding, setting, before);
+  return opened.ok ? good(finishPlan(opened.value)) : opened;
+}
+
+/** Makes the curves that are missing and forgets those that no colony has any more. */
+export function finishPlan({ evidence, ...plan }: OpenPlan): PreparedPlan {
+  const room: { run: ColonyRun | null } = { run: null };
+  const ready = evidence.map((one) => readyColony(plan, one, room));
+  return { ...plan, colonies: ready.map(({ colony }) => colony), curves: new Map(ready.map(({ key, colony }) => [key, colony.prepared])) };
+}
+
+/**
+ * A colony with its curve: the one that was made from the same inputs, or a new one.
+ *
+ * room   the arrays of a run, made once and overwritten by every colony
+ */
+export function readyColony(
+  plan: Pick<PreparedPlan, 'setting' | 'values' | 'level' | 'yards' | 'curves'>,
+  evidence: Evidence,
+  room: { run: ColonyRun | null } = { run: null },
+): { readonly key: string; readonly colony: ReadyColony } {
+  const { setting, values, level } = plan;
+  const yard = plan.yards.get(evidence.hive.yard)!;
+  const { fromDay } = yard.season;
+  const hiveWPerK = conductanceOf(evidence, values);
+  const { bees, beesSdFrac, colony } = evidence;
+  const key = [
+    fromDay,
+    yard.season.days,
+    setting.seed,
+    setting.members,
+    yard.climate.name,
+    colony.id,
+    bees,
+    beesSdFrac,
+    hiveWPerK,
+    level.median,
+    level.logSd,
+  ].join('|');
+  const known = plan.curves.get(key);
+  if (known !== undefined) return { key, colony: { evidence, prepared: known } };
+  room.run ??= makeRun(yard.season);
+  const draw = { seed: setting.seed, colony: colony.id, members: setting.members, fromDay, bees, beesSdFrac, pins: {} };
+  const prepared = prepareColony({ season: yard.season, draw, level, hiveWPerK, values }, room.run);
+  return { key, colony: { evidence, prepared } };
+}
+
+function sameRun(
+  before: Pick<PreparedPlan, 'fromDay' | 'toDay' | 'setting'>,
+  now: { setting: PlanSetting; fromDay: number; toDay: number },
+): boolean {
   return (
     before.fromDay === now.fromDay &&
     before.toDay === now.toDay &&

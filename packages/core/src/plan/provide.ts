@@ -4,7 +4,8 @@ import { cappedNetKg, frameNamed } from '../stores/index.ts';
 import { planParameters } from '../tables/parameters-plan.gen.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { type FrameDepth, framePart } from '../tables/parts.ts';
-import type { Evidence } from './evidence.ts';
+import { handLotName, isLightComb, isShedSuspect, type Reserve, reserveForGaps, shedLotName } from './combs.ts';
+import { type Evidence, isAfter, takenSugarKg } from './evidence.ts';
 import type { PreparedPlan, ReadyColony } from './prepare.ts';
 import type { ColonyOutlook } from './types.ts';
 
@@ -15,16 +16,19 @@ export function provisionInputOf(
 ): ProvisionInput {
   const { plan, holding } = of;
   const ready = new Map(plan.colonies.map((one) => [one.evidence.colony.id, one]));
-  const colonies = lines.flatMap((line) => provisionColony(line, { ready: ready.get(line.colony)!, holding }));
+  const day = { holding, refused: refusedOn(holding, plan.today), today: plan.today };
+  const colonies = lines.flatMap((line) => provisionColony(line, { ready: ready.get(line.colony)!, ...day }));
+  const reserve = reserveForGaps(holding);
+  const fed = fedOn(holding, plan.today);
   const { settings } = holding;
   const feeders = settings.feeders?.reduce((sum, feeder) => sum + feeder.count, 0);
   const prices = settings.prices;
   return {
     colonies,
-    bank: [...lotsOf(holding), ...inHandOf(holding)],
-    shed: shedOf(holding),
-    sugarKg: settings.sugarKg ?? 0,
-    feeders: feeders ?? lines.length,
+    bank: [...lotsOf(holding), ...inHandOf(holding, reserve)],
+    shed: shedOf(holding, reserve),
+    sugarKg: Math.max(0, (settings.sugarKg ?? 0) - fed.sugarKg),
+    feeders: feeders === undefined ? lines.length : Math.max(0, feeders - fed.feeders),
     daysToLastFeeding: of.daysToLastFeeding,
     unions: unionsOf(lines, ready),
     ...(prices === undefined ? {} : { prices: pricesOf(prices) }),
@@ -38,11 +42,35 @@ export function provisionInputOf(
   };
 }
 
-function provisionColony(line: ColonyOutlook, of: { ready: ReadyColony; holding: Holding }): ProvisionColony[] {
+/** What the keeper has put off today, as `what colony`: a plan of that day leaves it out. */
+function refusedOn(holding: Holding, today: number): (what: string, colony: string) => boolean {
+  const refused = new Set(holding.refusals.filter(({ day }) => day === today).map(({ subject, what }) => `${what} ${subject}`));
+  return (what, colony) => refused.has(`${what} ${colony}`);
+}
+
+/** Sugar and feeders that went out today, in the same walk: they are not there a second time. */
+function fedOn(holding: Holding, today: number): { readonly sugarKg: number; readonly feeders: number } {
+  let sugarKg = 0;
+  let feeders = 0;
+  for (const colony of holding.colonies.values()) {
+    const feeds = colony.feeds.filter((feed) => feed.day === today);
+    for (const feed of feeds) sugarKg += takenSugarKg(feed);
+    const last = feeds.filter(({ what }) => what === 'syrup').at(-1);
+    if (last !== undefined && last.event !== 'refused' && last.event !== 'left') feeders += 1;
+  }
+  return { sugarKg, feeders };
+}
+
+function provisionColony(
+  line: ColonyOutlook,
+  of: { ready: ReadyColony; holding: Holding; refused: ReturnType<typeof refusedOn>; today: number },
+): ProvisionColony[] {
   if (line.hasKg === null || line.hasSdKg === null) return [];
   const { evidence } = of.ready;
-  const { capped, light } = combsOf(evidence, line.hasKg);
-  const never = of.holding.pins.some((pin) => pin.subject === line.colony && pin.rule === 'never-give');
+  const combs = combsOf(evidence, line.hasKg);
+  const off = (what: string) => of.refused(what, line.colony);
+  const pinned = (rule: string) => of.holding.pins.some((pin) => pin.subject === line.colony && pin.rule === rule);
+  const shut = isShut(line, of);
   const stand = evidence.hive.stand === null ? undefined : of.holding.stands.get(evidence.hive.stand);
   const queen = evidence.colony.queens.at(-1)?.state;
   return [
@@ -55,16 +83,23 @@ function provisionColony(line: ColonyOutlook, of: { ready: ReadyColony; holding:
       needKg: line.needKg,
       looked: line.lookedOn,
       flag: evidence.colony.flag,
-      capped,
-      emptyCombs: light,
+      capped: shut ? [] : combs.capped,
+      emptyCombs: shut || off('get') || pinned('never-get') ? [] : combs.light,
       at: stand === undefined ? null : { row: stand.row, place: stand.place },
       lossCurve: line.lossCurve,
-      mayGive: !never && evidence.stores?.weightOnly === false && line.state !== 'set aside',
+      mayGive: !off('give') && !pinned('never-give') && evidence.stores?.weightOnly === false && line.state !== 'set aside',
+      mayUnite: !shut && !off('unite') && !pinned('never-unite'),
       tooSmall: line.state === 'too small alone',
       queen: queen === 'seen' || queen === 'laying' ? 'seen' : 'unknown',
-      refusesSyrup: evidence.colony.feeds.at(-1)?.event === 'refused',
+      refusesSyrup: off('syrup') || evidence.colony.feeds.filter(({ what }) => what === 'syrup').at(-1)?.event === 'refused',
+      ...(off('candy') ? { candyRimKg: 0 } : {}),
     },
   ];
+}
+
+/** A look that the keeper put off today keeps the colony shut, unless it was looked at after all. */
+function isShut(line: ColonyOutlook, of: { ready: ReadyColony; refused: ReturnType<typeof refusedOn>; today: number }): boolean {
+  return of.refused('look', line.colony) && of.ready.evidence.colony.cleanLook?.day !== of.today;
 }
 
 /**
@@ -76,19 +111,38 @@ function combsOf(evidence: Evidence, hasKg: number): { capped: CombLot[]; light:
     const row = frameNamed(part);
     return row === undefined ? [] : [{ depth: row.depth, count }];
   });
-  const { look } = evidence;
+  const look = evidence.counts;
   const capped: CombLot[] = [];
   const light: CombLot[] = [];
   for (const { depth, count } of frames) {
     const counted = look?.capped?.filter((one) => frameNamed(one.frame)?.depth === depth).reduce((sum, one) => sum + one.count, 0);
     const row = framePart(depth, 'drawn');
     const guessed = Math.floor((planParameters.cappedGuessFrac.value * hasKg) / row.cappedNetKg);
-    const full = Math.min(count - planParameters.lightLeftFrames.value, Math.floor(counted ?? guessed));
+    const moved = movedOf(evidence, depth);
+    const full = Math.max(
+      0,
+      Math.min(count - planParameters.lightLeftFrames.value, Math.floor(counted === undefined ? guessed : counted + moved.capped)),
+    );
     const empty = look?.emptyCombs?.filter((one) => frameNamed(one.frame)?.depth === depth).reduce((sum, one) => sum + one.count, 0);
     const beesOn = Math.ceil(look?.bees?.count ?? planParameters.keptFrames.value);
-    const free = Math.max(planParameters.lightLeftFrames.value, Math.floor(empty ?? count - full - Math.min(beesOn, count >> 1)));
+    const free = Math.max(
+      planParameters.lightLeftFrames.value,
+      Math.floor(empty === undefined ? count - full - Math.min(beesOn, count >> 1) : empty + moved.light),
+    );
     if (full > 0) capped.push(cappedLot(depth, full));
     light.push(lightLot(depth, Math.min(free, count - full)));
+  }
+  return { capped, light };
+}
+
+/** Combs that came (and, negative, went) since they were counted. */
+function movedOf({ colony, counts }: Evidence, depth: FrameDepth): { readonly capped: number; readonly light: number } {
+  let [capped, light] = [0, 0];
+  for (const move of colony.moves) {
+    if (counts === null || !isAfter(move, counts) || frameNamed(move.frame)?.depth !== depth) continue;
+    const count = move.direction === 'into' ? move.count : -move.count;
+    if (isLightComb(move.frame, move.massKg)) light += count;
+    else capped += count;
   }
   return { capped, light };
 }
@@ -121,19 +175,20 @@ function lotsOf(holding: Holding): BankLot[] {
   });
 }
 
-function inHandOf(holding: Holding): BankLot[] {
-  return holding.inHand.flatMap(({ from, frame, count, massKg }, i) => {
+/** Frames on the cart, without those put by for open gaps. None of a colony that has since shown signs of disease is used. */
+function inHandOf(holding: Holding, reserve: Reserve): BankLot[] {
+  return reserve.inHand.flatMap(({ from, frame, count, massKg }) => {
     const row = frameNamed(frame);
-    const yard = holding.colonies.get(from)?.yard ?? holding.lots.get(from)?.yard;
-    if (row === undefined || yard === undefined || count <= 0) return [];
+    const yard = holding.colonies.get(from)?.yard ?? holding.lots.get(from)?.yard ?? [...holding.yards.keys()][0];
+    if (row === undefined || yard === undefined) return [];
     return [
       {
-        lot: `in hand ${i + 1}, from ${from}`,
+        lot: handLotName(from, frame),
         yard,
         frame: row.depth,
         count,
-        massKg: massKg ?? row.massKg + row.cappedNetKg,
-        looked: true,
+        massKg: massKg ?? (isLightComb(frame) ? row.massKg : row.massKg + row.cappedNetKg),
+        looked: holding.colonies.get(from)?.flag !== 'signs',
         inHand: true,
       },
     ];
@@ -145,21 +200,15 @@ function lotSdKg(depth: FrameDepth, massKg: number): number {
   return storesParameters.frameEachSdFrac.value * Math.max(0, massKg - framePart(depth, 'drawn').massKg);
 }
 
-/**
- * Light combs in the shed, by the kit's counts of drawn frames, for the yard that was named first.
- *
- * The kit does not say which colonies they came from: they are used only in a holding that has seen no signs of disease and no colony die.
- */
-function shedOf(holding: Holding): BankLot[] {
+/** Light combs in the shed, for the yard that was named first; of a suspect shed they are listed as not looked at. */
+function shedOf(holding: Holding, reserve: Reserve): BankLot[] {
   const yard = [...holding.yards.keys()][0];
   if (yard === undefined) return [];
-  const suspect = [...holding.colonies.values()].some(
-    (colony) => colony.looks.some((look) => look.brood === 'signs') || colony.ended?.how === 'died',
-  );
-  return [...holding.kit.values()].flatMap(({ item, count }) => {
+  const suspect = isShedSuspect(holding);
+  return (suspect ? [...holding.kit.values()] : reserve.shed).flatMap(({ item, count }) => {
     const row = frameNamed(item);
     if (row === undefined || row.state !== 'drawn' || count < 1) return [];
-    return [{ lot: `shed ${item}`, yard, frame: row.depth, count: Math.floor(count), massKg: row.massKg, looked: !suspect }];
+    return [{ lot: shedLotName(item), yard, frame: row.depth, count: Math.floor(count), massKg: row.massKg, looked: !suspect }];
   });
 }
 

@@ -28,13 +28,19 @@ export type StateNote =
   | { readonly code: 'by-word'; readonly word: string }
   | { readonly code: 'provisional'; readonly weighAgainOn: string }
   | { readonly code: 'low-in-top-box'; readonly holdsKg: number; readonly wantsKg: number }
+  /** Bees and stores against the least an autumn hive should weigh without its wood. */
+  | { readonly code: 'light-for-winter'; readonly massKg: number; readonly leastKg: number }
   | { readonly code: 'bees-assumed'; readonly bees: number }
   | { readonly code: 'build-assumed' }
+  /** Mites: the chance to be above the level in the winter-bee weeks, and the range of winter loss that goes with it. */
+  | { readonly code: 'mites-above-threshold'; readonly chanceFrac: number; readonly lossLowFrac: number; readonly lossHighFrac: number }
+  /** No wash of this year since the last treatment: stores say nothing about mites. */
+  | { readonly code: 'mites-unknown' }
   /** Something recorded of the hive cannot be; it is not used. */
   | { readonly code: 'record-refused'; readonly fault: BadInput };
 
 /** A colony's line in the plan: an outlook, what it rests on, and what the scale will show when the need is met. */
-export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownRule'>, Pick<Judged, 'lossCurve'> {
+export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownRule'>, Pick<Judged, 'lossCurve' | 'cases'> {
   readonly colony: string;
   readonly hive: string;
   readonly yard: string;
@@ -42,6 +48,8 @@ export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownR
   readonly state: State;
   /** Enough, but less at the cluster than the longest spell wants. */
   readonly low: boolean;
+  /** How many of the twenty cases run out before their first forage: always the first of them. */
+  readonly chancesIn20: number | null;
   readonly hasKg: number | null;
   readonly hasSdKg: number | null;
   /** Has minus need [kg]; null when nothing is known of what it has. */
@@ -54,7 +62,8 @@ export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownR
   readonly targetFrontSdKg: number | null;
   readonly targetRearSdKg: number | null;
   readonly stores: StoresAnswer | null;
-  readonly doubtShares: OutlookAnswer['doubtShares'];
+  /** Null where they were not asked for: they take three more runs of the model. */
+  readonly doubtShares: OutlookAnswer['doubtShares'] | null;
   readonly notes: readonly StateNote[];
   /** The keeper's own rule on this colony: stores it would leave, and its verdict. */
   readonly ownRule: { readonly storesKg: number; readonly verdict: 'enough' | 'short' | 'unknown' } | null;
@@ -79,6 +88,8 @@ export interface DateOdds {
 /** The yard's dates of this winter by name. */
 export interface YardDates {
   readonly yard: string;
+  /** The yard's name as the keeper wrote it. */
+  readonly yardName: string;
   readonly climate: { readonly name: string; readonly notes: readonly { readonly code: string }[] };
   readonly dates: Readonly<Record<string, DateOdds>>;
 }

@@ -35,6 +35,7 @@ export interface CaseColony {
   readonly refusesSyrup: boolean;
   readonly openingWeight: number;
   readonly mayGive: boolean;
+  readonly mayUnite: boolean;
   readonly small: boolean;
   readonly queenKnown: boolean;
 }

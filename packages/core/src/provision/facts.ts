@@ -144,9 +144,9 @@ function pairsOf(kase: Case): readonly Pair[] {
   const { colonies, rules } = kase;
   if (!rules.unite) return [];
   return colonies.flatMap((s, from) => {
-    if (!s.small || !opensForCombs(s, kase)) return [];
+    if (!s.small || !s.mayUnite || !opensForCombs(s, kase)) return [];
     return colonies.flatMap((t, into) => {
-      if (t.small || !opensForCombs(t, kase) || (s.yard !== t.yard && !rules.crossYards)) return [];
+      if (t.small || !t.mayUnite || !opensForCombs(t, kase) || (s.yard !== t.yard && !rules.crossYards)) return [];
       const needKg = kase.unionNeedKg.get(unionKey(s.id, t.id)) ?? s.needKg + t.needKg;
       const extraKg = needKg - t.needKg - s.hasKg;
       // one that has enough takes another in only if the two have enough together; one that is short may be fed

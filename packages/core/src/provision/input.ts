@@ -45,6 +45,8 @@ export interface ProvisionColony {
   readonly gluingOver?: boolean | undefined;
   /** False where its stores are too little known to give. */
   readonly mayGive?: boolean | undefined;
+  /** False where it is not to be united with another, whatever its size. */
+  readonly mayUnite?: boolean | undefined;
   readonly tooSmall?: boolean | undefined;
   readonly queen?: 'seen' | 'unknown' | undefined;
 }

@@ -55,12 +55,10 @@ export function provisionLp(input: ProvisionInput, rank: number, solve?: Solve):
   const model = buildModel(facts);
   const aim = model.aims[rank - 1];
   if (aim === undefined) return bad({ kind: 'out-of-range', field: 'rank', value: rank, unit: 'rank', low: 1, high: model.aims.length });
-  if (rank > 1 && !solve)
-    return bad({ kind: 'conflict', fields: ['rank'], why: 'ranks above the first need a solver for the ones before' });
+  if (rank > 1 && !solve) return bad({ kind: 'conflict', fields: ['rank'], why: 'rank-needs-solver' });
   const search = { kase: read.value, model, getters: facts.getters.length, first: greedyChoice(facts) };
   const solved = solve && rank > 1 ? solveAims({ ...search, solve }, rank - 1) : [];
-  if (solved.length < rank - 1)
-    return bad({ kind: 'conflict', fields: ['rank', 'rules.nodes'], why: 'an earlier rank found no plan within its limits' });
+  if (solved.length < rank - 1) return bad({ kind: 'conflict', fields: ['rank', 'rules.nodes'], why: 'earlier-rank-unsolved' });
   return good(toLp(model.lp(aim, keptOf(read.value, model, solved))));
 }
 

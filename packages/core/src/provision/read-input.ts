@@ -141,6 +141,7 @@ function readColony(colony: ProvisionColony, field: string, context: ColonyConte
     refusesSyrup: colony.refusesSyrup ?? false,
     openingWeight: (colony.gluingOver ?? context.gluingOver) ? parameters.openingWeightAfterGluing.value : 1,
     mayGive: colony.mayGive ?? true,
+    mayUnite: colony.mayUnite ?? true,
     small: colony.tooSmall ?? bees < context.winterableBees,
     queenKnown: colony.queen === 'seen',
   };
@@ -180,7 +181,7 @@ function readCurve(points: readonly LossPoint[], field: string): readonly LossPo
   let before: LossPoint = { shortKg: 0, lossFrac: base };
   above.forEach((p, i) => {
     if (!(p.shortKg > before.shortKg && p.lossFrac >= before.lossFrac)) {
-      throw new Refused({ kind: 'conflict', fields: [`${field}[${i}]`], why: 'points must come in order: more short, no smaller loss' });
+      throw new Refused({ kind: 'conflict', fields: [`${field}[${i}]`], why: 'points-out-of-order' });
     }
     before = p;
   });
@@ -272,7 +273,7 @@ function noneTwice(named: readonly (readonly [string, string])[]): void {
   const seen = new Map<string, string>();
   for (const [id, field] of named) {
     const first = seen.get(id);
-    if (first !== undefined) throw new Refused({ kind: 'conflict', fields: [first, field], why: `both are called ${id}` });
+    if (first !== undefined) throw new Refused({ kind: 'conflict', fields: [first, field], why: 'same-name' });
     seen.set(id, field);
   }
 }
@@ -286,7 +287,7 @@ function number(field: string, value: unknown, range: Range): number {
 function whole(field: string, value: unknown, range: Range): number {
   const result = number(field, value, range);
   if (!Number.isInteger(result))
-    throw new Refused({ kind: 'implausible', field, value: result, unit: PROVISION_RANGES[range].unit, why: 'must be a whole number' });
+    throw new Refused({ kind: 'implausible', field, value: result, unit: PROVISION_RANGES[range].unit, why: 'not-whole' });
   return result;
 }
 
@@ -298,7 +299,7 @@ function text(field: string, value: unknown): string {
       field,
       value: String(value).length,
       unit: 'characters',
-      why: 'must be a text of at most 200 characters',
+      why: 'text-too-long',
     });
   return value;
 }

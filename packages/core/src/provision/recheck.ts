@@ -124,6 +124,7 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
   for (const u of answer.unite) {
     const [from, into] = [colony.get(u.from)!, colony.get(u.into)!];
     must(rules.unite && from.small && !into.small, `unite ${u.from}: sizes`);
+    must(from.mayUnite && into.mayUnite, `unite ${u.from}: one of them may not`);
     must(from.flag === null && into.flag === null && looked(from) && looked(into), `unite ${u.from}: health unknown`);
     must(from.yard === into.yard || rules.crossYards, `unite ${u.from}: across yards`);
     must(!gainKg.has(u.from), `unite ${u.from}: gives or gets and is gone`);

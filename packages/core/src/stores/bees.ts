@@ -13,6 +13,9 @@ export interface Bees {
   readonly assumed: boolean;
 }
 
+/** The fields that tell how many bees there are. */
+type BeesGiven = Pick<StoresInput, 'bees' | 'beesSdFrac' | 'framesOfBees' | 'seamsOfBees' | 'counting'>;
+
 /** Bees on one deep frame of bees by the keeper's way of counting, as value with bounds. */
 function beesPerDeepFrame(counting: Counting) {
   switch (counting) {
@@ -33,7 +36,7 @@ function beesPerDeepFrame(counting: Counting) {
  *
  * returns   number, mass [kg] and its standard deviation: counting, the way of counting and the weight of a bee together
  */
-export function beesOf(facts: BuildFacts, input: Pick<StoresInput, 'bees' | 'beesSdFrac' | 'framesOfBees' | 'counting'>): Bees {
+export function beesOf(facts: BuildFacts, input: BeesGiven): Bees {
   const p = storesParameters;
   const massFrac = sdFromBounds(winterParameters.beeMassKg) / winterParameters.beeMassKg.value;
   const beeKg = winterParameters.beeMassKg.value;
@@ -47,8 +50,9 @@ export function beesOf(facts: BuildFacts, input: Pick<StoresInput, 'bees' | 'bee
   const perDeep = beesPerDeepFrame(input.counting ?? 'covered');
   const perFrame = perDeep.value * combShare(facts);
   const wayFrac = sdFromBounds(perDeep) / perDeep.value;
-  if (input.framesOfBees !== undefined) {
-    const count = input.framesOfBees * perFrame;
+  const counted = input.framesOfBees ?? input.seamsOfBees;
+  if (counted !== undefined) {
+    const count = counted * perFrame;
     return as(count, Math.hypot(wayFrac * count, p.beeCountSdFrames.value * perFrame), false);
   }
   const share = facts.framePlaces * p.unknownBeeFrameFrac.value;

@@ -7,6 +7,7 @@ import { cappedNetKg, coversAll, frameNamed, mainDepth } from './counted.ts';
 import { sdOf } from './errors.ts';
 import { readStoresInput, type StoresCase } from './read-input.ts';
 import type { CappedFrames, Measurement, StoresInput, Worth } from './types.ts';
+import { bothEdgesSdKg, readAtOneEdge, weighedAgainSdKg } from './weighing-doubt.ts';
 
 interface Candidate {
   readonly what: Measurement;
@@ -53,13 +54,19 @@ function ofWeight(given: StoresCase, belief: Belief): Candidate[] {
     list.push({
       what: 'weigh',
       minutes: p.minutesWeigh.value,
-      input: { ...input, grossKg: expectedGrossKg, grossSdKg: p.grossSdKg.value },
+      input: { ...input, grossKg: expectedGrossKg, grossSdKg: bothEdgesSdKg(expectedGrossKg) },
     });
   }
   if (input.grossKg === undefined) return list;
-  if (!given.byWord && (input.grossSdKg ?? p.grossSdKg.value) > p.grossSdKg.value) {
-    list.push({ what: 'second-edge', minutes: p.minutesSecondEdge.value, input: { ...input, grossSdKg: p.grossSdKg.value } });
+  const fromKg = input.grossKg;
+  const sdKg = input.grossSdKg ?? p.grossSdKg.value;
+  if (!given.byWord && readAtOneEdge(sdKg, fromKg)) {
+    list.push({ what: 'second-edge', minutes: p.minutesSecondEdge.value, input: { ...input, grossSdKg: bothEdgesSdKg(expectedGrossKg) } });
   }
+  const again = (toKg: number) => ({
+    grossKg: toKg,
+    grossSdKg: given.byWord ? sdKg : weighedAgainSdKg(sdKg, { fromKg, toKg }),
+  });
   if (tare.basis !== 'empty hive') {
     list.push({ what: 'weigh-empty-hive', minutes: p.minutesEmptyHive.value, input: { ...input, emptyHive: { massKg: tare.massKg } } });
   }
@@ -76,14 +83,14 @@ function ofWeight(given: StoresCase, belief: Belief): Candidate[] {
       what: 'wait-and-weigh',
       minutes: p.minutesWaitAndWeigh.value,
       afterDays: dryDay - day,
-      input: { ...input, date: isoDateOf(dryDay), grossKg: expectedGrossKg - water.massKg },
+      input: { ...input, date: isoDateOf(dryDay), ...again(expectedGrossKg - water.massKg) },
     });
   }
   if (snow.massKg > 0) {
     list.push({
       what: 'clear-snow',
       minutes: p.minutesClearSnow.value,
-      input: { ...input, snowIceKg: 0, grossKg: expectedGrossKg - snow.massKg },
+      input: { ...input, snowIceKg: 0, ...again(expectedGrossKg - snow.massKg) },
     });
   }
   return list;
@@ -125,7 +132,9 @@ function expectedCount({ input, facts }: StoresCase, { stores }: Belief): Capped
   );
   const hung = facts.frames.filter(({ part }) => part.depth === depth).reduce((n, { count }) => n + count, 0);
   const more = (stores.kg - namedKg - restKg * (facts.framePlaces - named)) / (cappedNetKg(depth).kg - restKg);
-  return [...entries, { frame: depth, count: Math.max(0, Math.min(Math.round(more), hung - named)), where: 'below' }];
+  const taken = Math.max(input.pollenFrames ?? 0, input.broodFrames ?? 0);
+  const most = Math.floor(Math.min(hung - named, facts.frameCount - named - taken));
+  return [...entries, { frame: depth, count: Math.max(0, Math.min(Math.round(more), most)), where: 'below' }];
 }
 
 /** The same combs, one of them hung on a scale. */

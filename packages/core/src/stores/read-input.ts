@@ -27,6 +27,7 @@ export const STORES_RANGES = {
   bees: { low: 0, high: 120_000, unit: 'bees' },
   beesSdFrac: { low: 0, high: 1, unit: '' },
   framesOfBees: { low: 0, high: 60, unit: 'frames' },
+  seamsOfBees: { low: 0, high: 60, unit: 'seams' },
   pollenFrames: { low: 0, high: 20, unit: 'frames' },
   broodFrames: { low: 0, high: 20, unit: 'frames' },
   snowIceKg: { low: 0, high: 60, unit: 'kg' },
@@ -78,23 +79,21 @@ function figures(input: StoresInput): BadInput | null {
 }
 
 function bodies(input: StoresInput): BadInput | null {
-  if (input.bees !== undefined && input.framesOfBees !== undefined) {
-    return { kind: 'conflict', fields: ['bees', 'framesOfBees'], why: 'one of the two' };
-  }
+  const counts = (['bees', 'framesOfBees', 'seamsOfBees'] as const).filter((field) => input[field] !== undefined);
+  if (counts.length > 1) return { kind: 'conflict', fields: counts, why: 'give-one' };
   if (input.counting !== undefined && !COUNTINGS.includes(input.counting)) {
     return { kind: 'unknown-choice', field: 'counting', value: String(input.counting), choices: COUNTINGS };
   }
   if (input.word !== undefined && !HEFT_WORDS.includes(input.word)) {
     return { kind: 'unknown-choice', field: 'word', value: String(input.word), choices: HEFT_WORDS };
   }
-  if (input.word !== undefined && input.grossKg !== undefined)
-    return { kind: 'conflict', fields: ['word', 'grossKg'], why: 'one of the two' };
+  if (input.word !== undefined && input.grossKg !== undefined) return { kind: 'conflict', fields: ['word', 'grossKg'], why: 'give-one' };
   if (input.grossKg === undefined && input.word === undefined && input.cappedFrames === undefined)
     return { kind: 'missing', field: 'grossKg (or cappedFrames)' };
   return null;
 }
 
-function combs(facts: BuildFacts, { cappedFrames, framesOfBees, pollenFrames, broodFrames }: StoresInput): BadInput | null {
+function combs(facts: BuildFacts, { cappedFrames, framesOfBees, seamsOfBees, pollenFrames, broodFrames }: StoresInput): BadInput | null {
   let counted = 0;
   for (const [i, entry] of (cappedFrames ?? []).entries()) {
     const wrong = cappedEntry(entry, `cappedFrames[${i}]`, facts);
@@ -121,8 +120,12 @@ function combs(facts: BuildFacts, { cappedFrames, framesOfBees, pollenFrames, br
   }
   // Bees fill the gaps, the outer faces and the space above and below: a little more than one frame of bees to a place.
   const most = facts.framePlaces + 2 * facts.boxCount;
-  if ((framesOfBees ?? 0) > most)
-    return { kind: 'out-of-range', field: 'framesOfBees', value: framesOfBees ?? 0, unit: 'frames', low: 0, high: most };
+  for (const [field, value, unit] of [
+    ['framesOfBees', framesOfBees, 'frames'],
+    ['seamsOfBees', seamsOfBees, 'seams'],
+  ] as const) {
+    if ((value ?? 0) > most) return { kind: 'out-of-range', field, value: value ?? 0, unit, low: 0, high: most };
+  }
   return null;
 }
 
@@ -134,15 +137,14 @@ function cappedEntry({ frame, count, where, massKg, fullFrac }: CappedFrames, fi
   }
   const counted = inRange(`${field}.count`, count, { low: 0, high: facts.frameCount, unit: 'frames' });
   if (!counted.ok) return counted.error;
-  if (!Number.isInteger(2 * count))
-    return { kind: 'implausible', field: `${field}.count`, value: count, unit: 'frames', why: 'whole or half frames are wanted' };
+  if (!Number.isInteger(2 * count)) return { kind: 'implausible', field: `${field}.count`, value: count, unit: 'frames', why: 'not-half' };
   if (where !== 'top' && where !== 'below')
     return { kind: 'unknown-choice', field: `${field}.where`, value: String(where), choices: ['top', 'below'] };
   if (massKg !== undefined) {
     const mass = inRange(`${field}.massKg`, massKg, { low: part.massKg, high: part.high + 2 * part.cappedNetHighKg, unit: 'kg' });
     if (!mass.ok) return mass.error;
     if (fullFrac !== undefined && fullFrac !== 1)
-      return { kind: 'conflict', fields: [`${field}.massKg`, `${field}.fullFrac`], why: 'one of the two' };
+      return { kind: 'conflict', fields: [`${field}.massKg`, `${field}.fullFrac`], why: 'give-one' };
   }
   if (fullFrac === undefined) return null;
   const full = inRange(`${field}.fullFrac`, fullFrac, { low: 0, high: 1, unit: '' });

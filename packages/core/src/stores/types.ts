@@ -51,8 +51,10 @@ export interface StoresInput {
   readonly emptyHive?: { readonly massKg: number; readonly sdKg?: number | undefined } | undefined;
   readonly bees?: number | undefined;
   readonly beesSdFrac?: number | undefined;
-  /** Frames or seams of bees. */
+  /** Combs covered by bees on both sides. */
   readonly framesOfBees?: number | undefined;
+  /** Gaps between combs filled with bees; a seam holds what a frame does, the bees on two sides of comb. */
+  readonly seamsOfBees?: number | undefined;
   readonly counting?: Counting | undefined;
   readonly cappedFrames?: readonly CappedFrames[] | undefined;
   /** Whether every comb was looked at or only the top box; left out: all where a frame below is named or there is one box. */

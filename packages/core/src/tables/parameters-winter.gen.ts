@@ -36,6 +36,7 @@ export const winterParameters = {
   beesSdFrac: { value: 0.15, unit: "1", low: 0.1, high: 0.3, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "error of counting frames of bees when nothing better is said" },
   spellTempC: { value: -20, unit: "°C", low: -22, high: -18, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "at or below this daily mean the cluster does not move to other combs" },
   minBeesAlone: { value: 7500, unit: "bees", low: 4500, high: 11400, distribution: "fixed", source: "minaud-2024", mark: "JUDGEMENT", note: "a review says 4,000 to 5,000; keepers say four frames survive but struggle, six to seven are the least" },
+  leastWithoutWoodKg: { value: 20, unit: "kg", low: 18, high: 22, distribution: "fixed", source: "minaud-2024", mark: "READ-2", note: "least autumn mass of a hive without its wood in a review; bees and stores are counted, pollen and wax left out" },
   bareHiveWPerK: { value: 1.5, unit: "W/K", low: 0.8, high: 3, distribution: "fixed", source: "effective-conductance", mark: "JUDGEMENT", note: "bare wood with a top vent" },
   indoorTempC: { value: 5, unit: "°C", low: 3, high: 7, distribution: "fixed", source: "melathopoulos", mark: "READ", note: "rooms for wintering are kept at this" },
   ruleColoniesPerWinter: { value: 3, unit: "1", low: 1.5, high: 6, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "colonies of one winter share their weather, so that so many count as one witness" },

@@ -27,6 +27,7 @@ export { type KgRange, plausibleEdgeRange, plausibleGrossRange, plausibleShareRa
 export {
   bothEdgesError,
   type ErrorParts,
+  oneEdgeError,
   type ScaleErrors,
   sdOf,
   standardScale,

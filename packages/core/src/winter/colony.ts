@@ -1,10 +1,10 @@
 import { keyOf, uniformAt } from '../chance/index.ts';
-import { isoDateOf } from '../units/index.ts';
+import { isoDateOf, partsOf } from '../units/index.ts';
 import { doubtShares } from './doubt.ts';
 import { type DrawInput, drawAppetite, drawColony, type LevelBelief } from './draws.ts';
 import { judge, type StoresDoubt, storesErrors } from './judge.ts';
 import type { ColonyDraws, ColonyRun } from './kernel.ts';
-import { type ColonyOutcome, outcomeOf } from './outcome.ts';
+import { type ColonyOutcome, KNOT_DAYS, outcomeOf } from './outcome.ts';
 import type { DateSpread, OutlookAnswer } from './outlook-types.ts';
 import type { WinterValues } from './parameters.ts';
 import { meanOf, quantileOfSorted, type Spread, sorted, spreadOf } from './quantiles.ts';
@@ -57,11 +57,14 @@ export type Judged = Pick<
   | 'extrapolating'
   | 'extrapolatingBecause'
   | 'winterableAlone'
+  | 'lightForWinter'
   | 'hiveWPerK'
   | 'forageDate'
 > & {
   /** Probability of loss at so many kilograms below the need, above what the need itself leaves. */
   readonly lossCurve: readonly { readonly shortKg: number; readonly lossFrac: number }[];
+  /** Twenty run-out dates of equal chance, earliest first; null: later than the run. Null in all where nothing is known of the stores. */
+  readonly cases: readonly (string | null)[] | null;
 };
 
 /** What a colony holds against what it needs. Subtraction and sorting only. */
@@ -76,16 +79,67 @@ export function judgeColony(prepared: PreparedColony, stores: { kg: number | nul
     needKg: verdict.needKg,
     needParts: verdict.needParts,
     lossCurve: verdict.lossCurve,
+    cases: verdict.caseIndex?.map((d) => dateAt(d, season.fromDay)) ?? null,
     contactKg: contactKg(outcome, factor, certaintyFrac),
     extrapolating: because.length > 0,
     extrapolatingBecause: because,
     winterableAlone: draw.bees >= values.minBeesAlone,
+    lightForWinter:
+      stores.kg === null || !isAutumn(season.fromDay) ? null : stores.kg + draw.bees * values.beeMassKg < values.leastWithoutWoodKg,
     hiveWPerK: prepared.hiveWPerK,
     forageDate: datesOf(
       spreadOf(Float64Array.from(season.forageIndex, (d) => (d >= season.days ? Number.POSITIVE_INFINITY : d))),
       season.fromDay,
     ),
   };
+}
+
+/** What is left of the stores at the end of every week, and at the end of the run [kg]. */
+export interface StoresFan {
+  /** ISO dates. */
+  readonly days: readonly string[];
+  /** Shares of the members that hold less; kilograms at each of `days`. */
+  readonly p5: readonly number[];
+  readonly p25: readonly number[];
+  readonly p50: readonly number[];
+  readonly p75: readonly number[];
+  readonly p95: readonly number[];
+}
+
+/** The course of what a colony holds, errors of measuring and appetite drawn together; what is out of reach is counted as held. */
+export function fanOf(prepared: PreparedColony, stores: { kg: number; doubt: StoresDoubt }): StoresFan {
+  const { outcome, factor, season, draw } = prepared;
+  const { members, knots, days } = outcome;
+  const errors = storesErrors(stores.doubt, { seed: draw.seed, beesOff: prepared.beesOff });
+  const left = new Float64Array(members);
+  const fan = {
+    days: [] as string[],
+    p5: [] as number[],
+    p25: [] as number[],
+    p50: [] as number[],
+    p75: [] as number[],
+    p95: [] as number[],
+  };
+  for (let knot = -1; knot < knots; knot++) {
+    for (let i = 0; i < members; i++) {
+      const eaten = knot < 0 ? 0 : factor[i]! * outcome.cumulativeKg[i * knots + knot]!;
+      left[i] = Math.max(0, stores.kg + errors[i]! - eaten);
+    }
+    const inOrder = sorted(left);
+    fan.days.push(isoDateOf(season.fromDay + Math.min((knot + 1) * KNOT_DAYS, days - 1)));
+    fan.p5.push(quantileOfSorted(inOrder, 0.05));
+    fan.p25.push(quantileOfSorted(inOrder, 0.25));
+    fan.p50.push(quantileOfSorted(inOrder, 0.5));
+    fan.p75.push(quantileOfSorted(inOrder, 0.75));
+    fan.p95.push(quantileOfSorted(inOrder, 0.95));
+  }
+  return fan;
+}
+
+/** August to November: what the published least weight is asked of. Later a lighter hive is a hive that has eaten. */
+function isAutumn(day: number): boolean {
+  const { month } = partsOf(day);
+  return month >= 8 && month <= 11;
 }
 
 /** Shares of the doubt, by running the model again with each cause held. `run` is overwritten. */
@@ -180,6 +234,9 @@ const FEWEST_MEASURED = 4400;
 const MOST_MEASURED = 34_000;
 
 function datesOf(index: Spread, fromDay: number): DateSpread {
-  const date = (d: number) => (Number.isFinite(d) ? isoDateOf(fromDay + Math.floor(d)) : null);
-  return { p5: date(index.p5), p50: date(index.p50), p95: date(index.p95) };
+  return { p5: dateAt(index.p5, fromDay), p50: dateAt(index.p50, fromDay), p95: dateAt(index.p95, fromDay) };
+}
+
+function dateAt(index: number, fromDay: number): string | null {
+  return Number.isFinite(index) ? isoDateOf(fromDay + Math.floor(index)) : null;
 }

@@ -1,5 +1,5 @@
 export { winterParameters } from '../tables/parameters-winter.gen.ts';
-export { type Judged, judgeColony, type PreparedColony, prepareColony, sharesOf } from './colony.ts';
+export { fanOf, type Judged, judgeColony, type PreparedColony, prepareColony, type StoresFan, sharesOf } from './colony.ts';
 export { type DoubtShares, doubtCauses } from './doubt.ts';
 export type { DrawInput, LevelBelief, Pins } from './draws.ts';
 export type { StoresDoubt } from './judge.ts';
@@ -12,4 +12,13 @@ export { levelPrior, type OwnRule } from './own-rule.ts';
 export { type WinterName, type WinterValues, winterValues } from './parameters.ts';
 export type { Spread } from './quantiles.ts';
 export type { YardSeason } from './season.ts';
+export {
+  TOP_FORECAST_MEMBERS,
+  TOP_FORECAST_TOPS,
+  type TopChoice,
+  type TopForecast,
+  type TopForecastAnswer,
+  type TopForecastInput,
+  topForecast,
+} from './top-forecast.ts';
 export { drawSeason, type SeasonSpan } from './yard-season.ts';

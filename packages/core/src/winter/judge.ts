@@ -46,6 +46,8 @@ export interface Verdict {
   readonly holdFrac: number | null;
   /** Days since the start at which the stores end; Infinity where that share never runs out. */
   readonly runOutIndex: Spread | null;
+  /** The same in twenty cases of equal chance, earliest first; null when nothing is known of the stores. */
+  readonly caseIndex: readonly number[] | null;
   /** Loss probability at so many kilograms below the need, what an even need leaves taken off. */
   readonly lossCurve: readonly { readonly shortKg: number; readonly lossFrac: number }[];
 }
@@ -86,12 +88,21 @@ export function judge(input: {
     shortKg,
     lossFrac: shareAbove(inOrder, needKg - shortKg) - shareAbove(inOrder, needKg),
   }));
-  if (storesKg === null) return { needKg, needParts, holdFrac: null, runOutIndex: null, lossCurve };
+  if (storesKg === null) return { needKg, needParts, holdFrac: null, runOutIndex: null, caseIndex: null, lossCurve };
   const ends = new Float64Array(members);
   let holding = 0;
   for (let i = 0; i < members; i++) {
     if (wanted[i]! <= storesKg + 1e-9) holding++;
     ends[i] = runOutIndex(outcome, i, { usableKg: storesKg + errors[i]! - reserveKg, factor: factor[i]! });
   }
-  return { needKg, needParts, holdFrac: holding / members, runOutIndex: spreadOf(ends), lossCurve };
+  return { needKg, needParts, holdFrac: holding / members, runOutIndex: spreadOf(ends), caseIndex: casesOf(ends), lossCurve };
+}
+
+/** So many cases of equal chance are drawn for each colony. */
+const CASES = 20;
+
+/** The draws in order, cut into twenty groups of equal size, each by its middle one. */
+function casesOf(ends: Float64Array): readonly number[] {
+  const inOrder = sorted(ends);
+  return Array.from({ length: CASES }, (_, i) => quantileOfSorted(inOrder, (i + 0.5) / CASES));
 }

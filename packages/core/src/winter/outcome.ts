@@ -4,7 +4,7 @@ import type { WinterValues } from './parameters.ts';
 import type { YardSeason } from './season.ts';
 
 /** Days between the kept points of the cumulative curve: a run-out date needs no more, and 200 colonies must fit a phone. */
-const KNOT_DAYS = 7;
+export const KNOT_DAYS = 7;
 
 /** One colony's winter in every member, appetite 1: what a weighing is held against, without running the model again. */
 export interface ColonyOutcome {

@@ -67,12 +67,11 @@ function numberFault(input: OutlookInput): BadInput | null {
   ];
   for (const one of asked) if (!one.ok) return one.error;
   if (!Number.isInteger(input.members ?? 1000))
-    return { kind: 'implausible', field: 'members', value: input.members!, unit: '', why: 'a whole number is wanted' };
-  if (!Number.isInteger(input.seed ?? 1))
-    return { kind: 'implausible', field: 'seed', value: input.seed!, unit: '', why: 'a whole number is wanted' };
+    return { kind: 'implausible', field: 'members', value: input.members!, unit: '', why: 'not-whole' };
+  if (!Number.isInteger(input.seed ?? 1)) return { kind: 'implausible', field: 'seed', value: input.seed!, unit: '', why: 'not-whole' };
   const { hive } = input;
   if (hive?.conductanceWPerK !== undefined && hive.build !== undefined) {
-    return { kind: 'conflict', fields: ['hive.conductanceWPerK', 'hive.build'], why: 'one of them is wanted' };
+    return { kind: 'conflict', fields: ['hive.conductanceWPerK', 'hive.build'], why: 'give-one' };
   }
   return null;
 }

@@ -61,6 +61,8 @@ export interface OutlookAnswer {
     | 'forage-after-to'
   )[];
   readonly winterableAlone: boolean;
+  /** True where bees and stores together are lighter than an autumn hive should be without its wood; null without stores and outside autumn. */
+  readonly lightForWinter: boolean | null;
   /** Stores that the combs at the cluster must hold for the longest spell, at the asked certainty. */
   readonly contactKg: number;
   readonly hiveWPerK: number;

@@ -51,7 +51,11 @@ export function outlook(input: OutlookInput): Result<OutlookAnswer> {
   const level = record === null ? levelPrior() : levelAfter(record, { season, draw, hiveWPerK: hive.value, values });
   const prepared = prepareColony({ season, draw, level, hiveWPerK: hive.value, values }, run);
   const doubt = doubtOfStores(input);
-  const { lossCurve: _, ...judged } = judgeColony(prepared, { kg: input.storesKg ?? null, doubt }, input.certaintyFrac ?? 0.95);
+  const {
+    lossCurve: _curve,
+    cases: _cases,
+    ...judged
+  } = judgeColony(prepared, { kg: input.storesKg ?? null, doubt }, input.certaintyFrac ?? 0.95);
   return good({
     ...prepared.usage,
     ...judged,

@@ -1,4 +1,5 @@
-import type { CandyCaution } from '@winterheft/core';
+import type { CandyCaution, WashAnswer, WashNote } from '@winterheft/core';
+import { listed } from '../text.ts';
 
 /** Names of the figures in answers. */
 export const heft = {
@@ -48,6 +49,20 @@ export const wash = {
   between: (low: string, high: string, share: string) => `${share} interval ${low} to ${high}`,
   interval: 'interval',
   intervals: { 'clopper-pearson': 'Clopper and Pearson, exact binomial' },
+  above: (level: string) => `above ${level} in 100`,
+  decisions: {
+    above: 'taken as above',
+    'not-told': 'not told apart; wash as many bees again, or treat as if above',
+    below: 'taken as below',
+    withheld: 'too few bees to decide anything',
+  } satisfies Record<NonNullable<WashAnswer['decision']>, string>,
+  notes: {
+    'few-bees': 'So few bees only tell a great many mites from none. Wash about 300, from a frame with brood, without the queen.',
+    'sugar-corrected': 'A sugar roll leaves some mites on the bees: divided by 0.93 (0.87 to 1), for a careful roll.',
+    'recovery-not-known': 'How many mites this method leaves on the bees was not found: the true level is higher rather than lower.',
+    'higher-than-published': 'That is more than any published group of living colonies: count again.',
+  } satisfies Record<WashNote, string>,
+  instead: (counts: readonly string[]) => `Was it ${listed(counts, 'or')}?`,
   ahead: 'by then, untreated',
   aheadRange: (low: string, mid: string, high: string) => `${mid} mites to 100 bees (${low} growing slowly, ${high} growing fast)`,
   caution: 'A wash is a sample: plan on the upper figure. What may be used when is on the label in your hand and in local law.',
@@ -97,6 +112,8 @@ export const outlook = {
   eaten: (unit: string) => `eaten (${unit})`,
   contact: 'must be in combs at the cluster',
   notWinterable: 'Too small to be wintered alone by the usual rule.',
+  lightForWinter:
+    'Bees and stores together are lighter than a published review asks of an autumn hive without its wood: not to be wintered so.',
   extrapolating: {
     'below-weighed-cold': 'colder than any published weighing of single hives (about -10 °C)',
     'fewer-bees-than-measured': 'fewer bees than in the weighed colonies',

@@ -2,7 +2,7 @@ import type { Why } from '@winterheft/core';
 import type { Allowed, Fault, Wanted } from '../fault.ts';
 import { unitOfField } from '../fault.ts';
 import { listed, shortened } from '../text.ts';
-import { conflicts, implausible, isCode } from './conflicts.ts';
+import { conflicts, implausible } from './conflicts.ts';
 
 const quoted = (value: string) => `"${shortened(value, 60)}"`;
 const named = (field: string) => (field === '' ? 'the line' : shortened(field, 80));
@@ -61,11 +61,11 @@ function number(field: string, value: string, allowed: Allowed): string {
   return `${named(field)} is ${quoted(value)}; allowed: a number${range === '' ? '' : ` from ${range}`}, without quotes`;
 }
 
-/** Fields that contradict each other, with their values where they are known. A code has what is allowed; a sentence stands as it is. */
+/** Fields that contradict each other, with their values where they are known, and what is allowed instead. */
 function conflict(fields: readonly string[], why: string, { values = [] }: Allowed): string {
   const told = fields.map((field, i) => (values[i] === undefined ? named(field) : `${named(field)} (${shortened(values[i], 40)})`));
   const subject = `${list(told)} cannot ${fields.length === 1 ? 'be so' : 'stand together'}`;
-  return isCode(why) ? `${subject}; allowed: ${conflicts(why)}` : `${subject}: ${why}`;
+  return `${subject}; allowed: ${conflicts(why)}`;
 }
 
 /** Why a line of a journal was not read. */
@@ -106,7 +106,7 @@ export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
     case 'conflict':
       return conflict(fault.fields, fault.why, allowed);
     case 'implausible':
-      return `${named(fault.field)} is ${withUnit(fault.value, fault.unit || unitOfField(fault.field))}; ${isCode(fault.why) ? implausible(fault.why) : `allowed: ${fault.why}`}`;
+      return `${named(fault.field)} is ${withUnit(fault.value, fault.unit || unitOfField(fault.field))}; ${implausible(fault.why)}`;
     case 'unknown-field':
       return `${named(fault.field)} is not a field here; allowed: ${list(fault.known)}`;
     case 'wrong-type':

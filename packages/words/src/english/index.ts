@@ -2,11 +2,14 @@ import { air, candy, heft, outlook, syrup, wash } from './answers.ts';
 import { cautions } from './cautions.ts';
 import { faultSentence, whyUnread } from './faults.ts';
 import { changeFault, unreadLine } from './journal.ts';
+import { kit } from './kit.ts';
+import { lossRange, miteBlocker, miteCaution, miteDue, mitesPer100, mitesWords, recordRemark } from './mites.ts';
 import { clashSentence, planWords, stateNote, taskSentence } from './plan.ts';
 import { program } from './program.ts';
 import { provisionQuality, provisionWords, reasonSentence, stepSentence } from './provision.ts';
 import { chanceShort, chanceWords, stateWords } from './states.ts';
 import { measurements, stores } from './stores.ts';
+import { top, tops } from './top.ts';
 import { climateNote, weather } from './weather.ts';
 
 /** Every sentence of the product in English. Another language is another object of this shape. */
@@ -17,11 +20,21 @@ export const english = {
   candy,
   wash,
   air,
+  top,
+  tops,
+  kit,
   outlook,
   stores,
   measurements,
   weather,
   climateNote,
+  mites: mitesWords,
+  mitesPer100,
+  miteDue,
+  miteBlocker,
+  miteCaution,
+  recordRemark,
+  lossRange,
   plan: planWords,
   provision: provisionWords,
   provisionQuality,

@@ -1,8 +1,9 @@
 import type { Plan, StateNote, Task } from '@winterheft/core';
 import { listed, shortened } from '../text.ts';
-import { dayMonth, type UnitFormat } from '../units.ts';
+import { dayMonth, decimals, type UnitFormat } from '../units.ts';
 import { faultSentence } from './faults.ts';
 import { changeFault } from './journal.ts';
+import { chanceWords } from './states.ts';
 
 export const planWords = {
   title: (today: string, from: string, to: string) => `Plan of ${today}: what lasts from ${from} to ${to}`,
@@ -78,10 +79,16 @@ export function stateNote(note: StateNote, units: UnitFormat): string {
       return `syrup is still being dried; weigh again on ${dayMonth(note.weighAgainOn)}`;
     case 'low-in-top-box':
       return `${units.mass(note.holdsKg)} at the cluster, the longest cold spell wants ${units.mass(note.wantsKg)}`;
+    case 'light-for-winter':
+      return `bees and stores weigh ${units.mass(note.massKg)}, an autumn hive should have ${units.mass(note.leastKg)} without its wood`;
     case 'bees-assumed':
       return `bees not counted, ${note.bees} taken`;
     case 'build-assumed':
       return 'build not recorded, a usual one taken';
+    case 'mites-above-threshold':
+      return `mites: ${chanceWords(note.chanceFrac)} above the level when the winter bees are reared; ${decimals(100 * note.lossLowFrac, 0)} to ${decimals(100 * note.lossHighFrac, 0)} % of such colonies died in winter, whatever their stores`;
+    case 'mites-unknown':
+      return 'mites not counted since the last treatment';
     case 'record-refused':
       return `not used: ${faultSentence(note.fault)}`;
   }

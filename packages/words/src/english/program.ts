@@ -2,7 +2,7 @@
 export const program = {
   description: 'What every honey bee colony holds before the winter, whether that lasts, and who gives what to whom.',
   after:
-    'Input is one JSON object from FILE or standard input (plan: a journal, one record a line). winterheft COMMAND --help shows an example.',
+    'Input is one JSON object from FILE or standard input (plan and mites: a journal, one record a line). winterheft COMMAND --help shows an example.',
   help: 'show this help',
   file: 'a file with the input, or - for standard input (also when left out)',
   json: 'print one JSON object, always in SI units',

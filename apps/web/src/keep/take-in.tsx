@@ -1,0 +1,157 @@
+import { type ChangeEvent, useEffect, useState } from 'react';
+import { report, takeIn, useSession } from '../app/session.ts';
+import { words } from '../app/words.ts';
+import { Icon } from '../ui/icons.tsx';
+import { work } from '../work/client.ts';
+import type { FileCounts } from '../work/holder.ts';
+import { ClashList } from './clash-list.tsx';
+import { type ReadFile, readTextFile } from './hand-over.ts';
+import { UnreadLines } from './unread-lines.tsx';
+
+export interface Offered {
+  readonly file: Blob;
+  readonly name: string;
+}
+
+type Stage =
+  | { readonly at: 'waiting' }
+  | { readonly at: 'reading' | 'adding'; readonly name: string }
+  | { readonly at: 'refused'; readonly name: string; readonly says: string }
+  | { readonly at: 'shown'; readonly name: string; readonly text: string; readonly counts: FileCounts }
+  | { readonly at: 'added'; readonly name: string; readonly records: number };
+
+/** A file chosen here or sent by the share sheet: first what is in it, then, on a key, added. */
+export function TakeIn({ shared }: { readonly shared: Offered | null }) {
+  const [stage, setStage] = useState<Stage>({ at: 'waiting' });
+  const { keep } = words;
+  useEffect(() => {
+    if (shared !== null) look(shared, setStage);
+  }, [shared]);
+  const choose = (event: ChangeEvent<HTMLInputElement>) => {
+    const file = event.target.files?.[0];
+    if (file !== undefined) look({ file, name: file.name }, setStage);
+    // The same file may be chosen again.
+    event.target.value = '';
+  };
+  const add = (text: string, name: string) => {
+    setStage({ at: 'adding', name });
+    takeIn(text).then(
+      (records) => setStage({ at: 'added', name, records }),
+      (error) => {
+        setStage({ at: 'waiting' });
+        report(error);
+      },
+    );
+  };
+  return (
+    <section aria-labelledby="keep-in">
+      <h2 id="keep-in">{keep.take}</h2>
+      <p className="note">{keep.takeHint}</p>
+      <label className="key key-big keep-file">
+        <Icon name="into" /> {keep.take}
+        <input type="file" accept=".jsonl,.txt,.json,text/plain,application/json" onChange={choose} />
+      </label>
+      <div aria-live="polite" className="keep-stage">
+        {stage.at === 'reading' || stage.at === 'adding' ? <p>{stage.at === 'reading' ? keep.reading : keep.adding}</p> : null}
+        {stage.at === 'refused' ? (
+          <>
+            <h3>{keep.fileName(stage.name)}</h3>
+            <p className="error">{stage.says}</p>
+          </>
+        ) : null}
+        {stage.at === 'shown' ? (
+          <Shown {...stage} onAdd={() => add(stage.text, stage.name)} onLeave={() => setStage({ at: 'waiting' })} />
+        ) : null}
+        {stage.at === 'added' ? <Added records={stage.records} /> : null}
+      </div>
+    </section>
+  );
+}
+
+function look({ file, name }: Offered, setStage: (stage: Stage) => void): void {
+  setStage({ at: 'reading', name });
+  const shown = async (): Promise<Stage> => {
+    const read = await readTextFile(file, name);
+    if (!read.ok) return { at: 'refused', name, says: refusal(read) };
+    const counts = await (await work()).compareFile(read.text);
+    const hasRecord = counts.fresh + counts.known > 0;
+    return hasRecord ? { at: 'shown', name, text: read.text, counts } : { at: 'refused', name, says: words.keep.noJournal };
+  };
+  shown().then(setStage, (error) => setStage({ at: 'refused', name, says: words.keep.unreadable(String(error)) }));
+}
+
+function refusal(read: Extract<ReadFile, { readonly ok: false }>): string {
+  const { keep } = words;
+  switch (read.why) {
+    case 'empty':
+      return keep.empty;
+    case 'not-text':
+      return keep.notText;
+    case 'too-big':
+      return keep.tooBig(Number(read.says));
+    case 'unreadable':
+      return keep.unreadable(read.says);
+  }
+}
+
+interface ShownProps {
+  readonly name: string;
+  readonly counts: FileCounts;
+  readonly onAdd: () => void;
+  readonly onLeave: () => void;
+}
+
+/** New, known, not readable, clashing: said before anything is added. */
+function Shown({ name, counts, onAdd, onLeave }: ShownProps) {
+  const { keep } = words;
+  const { fresh, known, unread, clashing, freshUnread } = counts;
+  const figures = { fresh, known, unread, clashing };
+  return (
+    <div className="keep-shown">
+      <h3>{keep.fileName(name)}</h3>
+      <dl className="keep-counts">
+        {(Object.keys(figures) as (keyof typeof figures)[]).map((count) => (
+          <div key={count}>
+            <dd className="num">{figures[count]}</dd>
+            <dt>{keep.counts[count]}</dt>
+          </div>
+        ))}
+      </dl>
+      {unread === 0 ? null : <UnreadLines lines={counts.unreadLines} of={unread} />}
+      {clashing === 0 ? null : (
+        <>
+          <p>{keep.clashWould}</p>
+          <ClashList clashes={counts.clashes} of={clashing} />
+        </>
+      )}
+      {fresh + freshUnread === 0 ? <p>{keep.nothingNew}</p> : null}
+      <p className="keys">
+        {fresh + freshUnread === 0 ? null : (
+          <button type="button" className="key key-solid key-big" onClick={onAdd}>
+            {fresh > 0 ? keep.add(fresh) : keep.addUnread(freshUnread)}
+          </button>
+        )}
+        <button type="button" className="key key-big" onClick={onLeave}>
+          {keep.leave}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function Added({ records }: { readonly records: number }) {
+  const { keep } = words;
+  const hasYard = (useSession().snapshot?.holding.yards.size ?? 0) > 0;
+  return (
+    <>
+      <p className="keep-told">{keep.added(records)}</p>
+      {hasYard ? (
+        <p className="keys">
+          <a className="key key-solid" href="#/">
+            {keep.toStart}
+          </a>
+        </p>
+      ) : null}
+    </>
+  );
+}

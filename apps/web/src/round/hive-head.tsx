@@ -1,0 +1,37 @@
+import { words } from '../app/words.ts';
+import { Icon } from '../ui/icons.tsx';
+import type { HiveFacts } from '../weighing/hive-facts.ts';
+
+/** `two deeps, wood`: boxes of one depth counted together, from the floor up. */
+function builtWords({ boxes, material }: HiveFacts): string {
+  const { round } = words;
+  if (boxes.length === 0) return round.buildUnknown;
+  const depths = [...new Set(boxes)];
+  const stack = depths.map((depth) => round.boxes(boxes.filter((box) => box === depth).length, round.depths[depth] ?? depth));
+  return round.built(stack.join(', '), material === null ? '' : round.materials[material]);
+}
+
+interface HiveHeadProps {
+  readonly label: string;
+  readonly place: number;
+  readonly all: number;
+  readonly facts: HiveFacts;
+  readonly onList: () => void;
+}
+
+/** Which hive it is; opens the list of the round. */
+export function HiveHead({ label, place, all, facts, onList }: HiveHeadProps) {
+  const { round } = words;
+  return (
+    <button type="button" className="round-open-list" onClick={onList}>
+      <span className={`round-label num${label.length > 4 ? ' round-label-long' : ''}`}>{label}</span>
+      <span className="round-where">
+        <b>
+          {round.of(place, all)} <Icon name="down" size={14} />
+        </b>
+        <span>{builtWords(facts)}</span>
+      </span>
+      <span className="visually-hidden">{round.openList}</span>
+    </button>
+  );
+}

@@ -1,0 +1,43 @@
+import { type Remote, wrap } from 'comlink';
+import type { WorkApi } from './api.ts';
+
+/** The same methods, each giving a promise. */
+export type WorkClient = Remote<WorkApi>;
+
+let client: Promise<WorkClient> | null = null;
+
+/**
+ * The one worker of this page. Where the browser refuses workers the same code runs in the page: slower under the finger, same figures.
+ */
+export function work(): Promise<WorkClient> {
+  client ??= inWorker().catch(inPage);
+  return client;
+}
+
+/** Ends the worker; the next `work()` starts another. For cancelling a long computation: the caller opens the journal again. */
+export function endWork(): void {
+  running?.terminate();
+  running = null;
+  client = null;
+}
+
+let running: Worker | null = null;
+
+async function inWorker(): Promise<WorkClient> {
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  running = worker;
+  const remote = wrap<WorkApi>(worker);
+  await new Promise<void>((resolve, reject) => {
+    worker.addEventListener('error', () => reject(new Error('the browser refused the worker')), { once: true });
+    // The first answer of any kind proves that it runs.
+    remote.rowsOfFile('').then(() => resolve(), reject);
+  });
+  return remote;
+}
+
+async function inPage(): Promise<WorkClient> {
+  running?.terminate();
+  running = null;
+  const { WorkApi } = await import('./api.ts');
+  return new WorkApi() as unknown as WorkClient;
+}

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { WorkApi } from './api.ts';
+
+expose(new WorkApi());

@@ -1,0 +1,60 @@
+import { expect, expectNoAxe, expectNoSideways, goTo, openDemo, test } from './app.ts';
+
+test.use({ viewport: { width: 1280, height: 800 }, isMobile: false, hasTouch: false });
+
+/** Pages of a PDF as its own objects count them: ISO 32000-1, 7.7.3.3, every page object has /Type /Page. */
+const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page(?![a-zA-Z])/g)?.length ?? 0;
+
+test('26 hives print on one page of A4 and one of Letter, in black only', async ({ page, site }) => {
+  await openDemo(page, site, '/sheet');
+  await expect(page.getByText('1 page, A4 or Letter, black only.')).toBeVisible({ timeout: 45_000 });
+  for (const format of ['A4', 'Letter'] as const) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  // a second count, of a page with too much on it, shows that counting can fail
+  await page.evaluate(() =>
+    document.querySelector('.papers')?.append(...[1, 2].map(() => document.querySelector('.papers > *')?.cloneNode(true) as Node)),
+  );
+  expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(3);
+  await page.reload();
+  await expect(page.getByText('1 page, A4 or Letter, black only.')).toBeVisible({ timeout: 45_000 });
+  await page.emulateMedia({ media: 'print' });
+  const colours = await page.evaluate(() => {
+    const found = new Set<string>();
+    for (const element of document.querySelectorAll('.papers, .papers *')) {
+      const style = getComputedStyle(element);
+      if (style.display === 'none') continue;
+      found.add(style.color);
+      if (element instanceof SVGElement) for (const paint of [style.fill, style.stroke]) if (paint.startsWith('rgb')) found.add(paint);
+      for (const side of ['Top', 'Right', 'Bottom', 'Left'] as const)
+        if (Number.parseFloat(style[`border${side}Width`]) > 0) found.add(style[`border${side}Color`]);
+    }
+    return [...found].sort();
+  });
+  expect(colours.filter((colour) => colour !== 'rgb(0, 0, 0)' && colour !== 'rgba(0, 0, 0, 0)')).toEqual([]);
+  expect(colours).toContain('rgb(0, 0, 0)');
+});
+
+test('a filled sheet is typed back in with the keyboard alone; refusals stand in place; undo takes it back', async ({ page, site }) => {
+  await openDemo(page, site, '/sheet/enter');
+  const field = (name: string) => page.getByLabel(name, { exact: true });
+  await field('A1, front').focus();
+  await page.keyboard.type('71,5');
+  await page.keyboard.press('Enter');
+  await expect(field('A1, rear')).toBeFocused();
+  await page.keyboard.type('68');
+  await field('A2, front').fill('675');
+  await expect(page.getByText(/675 lb at the front\?/)).toBeVisible();
+  await page.getByRole('button', { name: 'it is 67.5' }).click();
+  await expect(field('A2, front')).toHaveValue('67.5');
+  await page.reload();
+  // what was typed is still there
+  await expect(field('A1, front')).toHaveValue('71,5');
+  await page.getByRole('button', { name: /Write/ }).click();
+  await expect(page.getByRole('status').filter({ hasText: '2' }).first()).toBeVisible();
+  await expect(page.locator('.header-copied')).toContainText('2 not copied');
+  await expect(field('A1, front')).toHaveValue('');
+  await goTo(page, '/sheet');
+  await expect(page.locator('.papers')).toContainText('71.5', { timeout: 45_000 });
+  await goTo(page, '/sheet/enter');
+  await expectNoAxe(page);
+  await expectNoSideways(page);
+});
