@@ -1,4 +1,5 @@
-import { expect, expectNoAxe, expectNoSideways, goTo, openDemo, test } from './app.ts';
+import { expect, expectNoAxe, expectNoSideways, goTo, openDemo, openEmpty, takeJournal, test } from './app.ts';
+import { writeBigJournal } from './big-journal.ts';
 
 test.use({ viewport: { width: 1280, height: 800 }, isMobile: false, hasTouch: false });
 
@@ -33,6 +34,20 @@ test('26 hives print on one page of A4 and one of Letter, in black only', async 
   expect(colours).toContain('rgb(0, 0, 0)');
 });
 
+test('60 hives print on three pages, each with the head and every hive on one of them', async ({ page, site }, info) => {
+  const file = info.outputPath('sixty.jsonl');
+  writeBigJournal(file, { colonies: 60, records: 600 });
+  await openEmpty(page, site);
+  await takeJournal(page, file);
+  await goTo(page, '/sheet');
+  await expect(page.getByText('3 pages, A4 or Letter, black only.')).toBeVisible({ timeout: 50_000 });
+  for (const format of ['A4', 'Letter'] as const) expect(pagesOf(await page.pdf({ format })), format).toBe(3);
+  await expect(page.locator('.papers').getByText('Date weighed')).toHaveCount(3);
+  await expect(page.locator('.papers').getByText('Bench yard')).toHaveCount(3);
+  const labels = await page.locator('.paper-row th').allTextContents();
+  expect(labels).toEqual(Array.from({ length: 60 }, (_, i) => String(i + 1)));
+});
+
 test('a filled sheet is typed back in with the keyboard alone; refusals stand in place; undo takes it back', async ({ page, site }) => {
   await openDemo(page, site, '/sheet/enter');
   const field = (name: string) => page.getByLabel(name, { exact: true });
@@ -48,10 +63,27 @@ test('a filled sheet is typed back in with the keyboard alone; refusals stand in
   await page.reload();
   // what was typed is still there
   await expect(field('A1, front')).toHaveValue('71,5');
-  await page.getByRole('button', { name: /Write/ }).click();
-  await expect(page.getByRole('status').filter({ hasText: '2' }).first()).toBeVisible();
+  const date = page.getByLabel('Date weighed');
+  await date.fill('2026-09-19');
+  await expect(page.getByText('Allowed: 18 Sep 2026 or earlier.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Write down 2 hives' })).toBeDisabled();
+  await date.fill('2026-09-18');
+  await field('A3, rear').fill('7');
+  await field('A3, bees').fill('7,3');
+  await page.getByRole('button', { name: 'Write down 3 hives' }).click();
+  // what cannot be stays, the rest is written
+  const told = page.locator('.enter-write').getByRole('status');
+  await expect(told).toContainText('2 hives written down, 2 records. 1 row waits');
   await expect(page.locator('.header-copied')).toContainText('2 not copied');
   await expect(field('A1, front')).toHaveValue('');
+  await expect(field('A3, bees')).toHaveValue('7,3');
+  await told.getByRole('button', { name: 'Undo' }).click();
+  await expect(field('A1, front')).toHaveValue('71,5');
+  await expect(field('A3, bees')).toHaveValue('7,3');
+  await field('A3, rear').fill('');
+  await field('A3, bees').fill('');
+  await page.getByRole('button', { name: 'Write down 2 hives' }).click();
+  await expect(told).toContainText('2 hives written down, 2 records.');
   await goTo(page, '/sheet');
   await expect(page.locator('.papers')).toContainText('71.5', { timeout: 45_000 });
   await goTo(page, '/sheet/enter');

@@ -1,10 +1,11 @@
-import { air, candy, heft, kit, outlook, stores, syrup, top, topForecast, wash } from '@winterheft/core';
+import { air, candy, heft, kit, outlook, season, stores, syrup, top, topForecast, wash } from '@winterheft/core';
 import type { Command } from './command.ts';
 import * as airContract from './contracts/air.ts';
 import * as candyContract from './contracts/candy.ts';
 import * as heftContract from './contracts/heft.ts';
 import * as kitContract from './contracts/kit.ts';
 import * as outlookContract from './contracts/outlook.ts';
+import * as seasonContract from './contracts/season.ts';
 import * as storesContract from './contracts/stores.ts';
 import * as syrupContract from './contracts/syrup.ts';
 import * as topContract from './contracts/top.ts';
@@ -15,6 +16,7 @@ import { objectCommand } from './object-command.ts';
 import { planCommand } from './plan-command.ts';
 import { kitTable } from './print/kit.ts';
 import { outlookTable } from './print/outlook.ts';
+import { seasonTable } from './print/season.ts';
 import { airTable, candyTable, heftTable, syrupTable, washTable } from './print/small-answers.ts';
 import { storesTable } from './print/stores.ts';
 import { topsTable, topTable } from './print/top.ts';
@@ -48,6 +50,13 @@ export const commands: readonly Command[] = [
   planCommand,
   mitesCommand,
   weatherCommand,
+  objectCommand({
+    name: 'season',
+    summary: 'dates of the season at a place: feeding, cluster, brood, flight, pollen, forage, frost',
+    contract: seasonContract,
+    answer: season,
+    table: seasonTable,
+  }),
   objectCommand({
     name: 'syrup',
     summary: 'strength, density and volume of a syrup, and the stores it becomes',

@@ -42,6 +42,9 @@ describe('labels', () => {
     const own = (ownLabels: string, count: number) => labelsOf({ labelWay: 'own', perRow: '', ownLabels }, count).fault;
     expect(own('red\nblue\nred', 3)).toEqual({ kind: 'twice', label: 'red' });
     expect(own('x'.repeat(41), 1)?.kind).toBe('long');
+    // U+0000 is a control character, U+202E turns the reading direction (Unicode general categories Cc and Cf)
+    expect(own('a\u0000b', 1)).toEqual({ kind: 'unseen', label: 'a·b' });
+    expect(own('\u202Eevil', 1)?.kind).toBe('unseen');
     expect(own('red, blue', 3)).toEqual({ kind: 'count', labels: 2 });
     expect(own('red\n\n blue ; green', 3)).toBeNull();
   });

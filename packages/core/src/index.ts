@@ -76,6 +76,7 @@ export {
   type KitLine,
   kit,
   kitCsv,
+  kitParameters,
   SYRUP_BATCH_RANGES,
   SYRUP_UNITS,
   syrupBatch,
@@ -211,6 +212,7 @@ export {
   type Uniting,
 } from './provision/index.ts';
 export { type BadInput, bad, good, inRange, type Result } from './result/index.ts';
+export { SEASON_DATES, type SeasonAnswer, type SeasonDate, type SeasonInput, season } from './season/index.ts';
 export {
   type Measurement,
   STORES_RANGES,

@@ -59,6 +59,7 @@ export const begin = {
   labelsShown: (first: string, last: string) => `${first} to ${last}`,
   labelsCount: (labels: number, hives: number) => `${many(labels, 'label', 'labels')} for ${many(hives, 'hive', 'hives')}`,
   labelTwice: (label: string) => `The label ${label} stands twice.`,
+  labelUnseen: (label: string) => `The label ${label.slice(0, 40)} holds a sign that cannot be seen (shown as ·): type it again.`,
   labelLong: (label: string) => `The label ${label} is longer than 40 letters.`,
   units: { metric: 'kilograms, °C', us: 'pounds, °F', ca: 'pounds, °C' },
   hookFront: 'Front edge',

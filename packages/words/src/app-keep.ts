@@ -17,8 +17,6 @@ export const keep = {
   takeHint: 'Choose a journal file of this program. Nothing is added before you have seen what is in it.',
   fileName: (name: string) => `In ${name}`,
   counts: { fresh: 'new', known: 'known', unread: 'not readable', clashing: 'clashing' },
-  countsSentence: (fresh: number, known: number, unread: number, clashing: number) =>
-    `${fresh} new, ${known} known, ${unread} not readable, ${clashing} clashing.`,
   add: (n: number) => `Add ${many(n, 'record', 'records')}`,
   addUnread: (n: number) => `Keep ${many(n, 'unreadable line', 'unreadable lines')}`,
   leave: 'Leave it',
@@ -33,7 +31,7 @@ export const keep = {
   demoCopy: 'The demo is the same in every copy; nothing of it has to be kept.',
   unreadMore: (n: number) => `and ${many(n, 'more line', 'more lines')}`,
   reading: 'Looking through the file.',
-  adding: 'Adding.',
+  adding: 'Adding. A large file takes up to a minute.',
   toStart: 'To the first screen',
   clashTitle: 'Clashes',
   clashMore: (n: number) => `and ${n} more`,

@@ -7,6 +7,11 @@ const colonies = (n: number) => many(n, 'colony', 'colonies');
 export const outlook = {
   headline: (n: number, of: number, limit: string) =>
     `${counted(n)} of ${of} ${n < 2 ? 'has' : 'have'} more than ${limit} to run out before forage.`,
+  /** Where some are not known, the sentence counts the known ones only, and a sentence below tells the others: unknown is not safe. */
+  headlineKnown: (n: number, known: number, unknown: number, limit: string) =>
+    known === 0
+      ? `Nothing is known yet of ${unknown === 1 ? 'the one colony' : `all ${colonies(unknown)}`}.`
+      : `${counted(n)} of ${known} ${n < 2 ? 'has' : 'have'} more than ${limit} to run out before forage.`,
   headlineUnknown: (unknown: number) =>
     `Of ${unknown === 1 ? 'one colony' : colonies(unknown)} nothing is known yet: weigh ${unknown === 1 ? 'it' : 'them'}.`,
   computing: 'Working out the winter of every colony.',

@@ -15,6 +15,7 @@ export const provision = {
   covers: (covered: string, short: string) => `One walk covers ${covered} of ${short}.`,
   nothingShort: 'Nobody is short.',
   nothingToDo: 'Nothing has to be carried. Weigh again in three weeks.',
+  nothingCovers: 'Nothing that is here covers it. What is short and why stands below.',
   summary: (of: {
     readonly swaps: number;
     readonly syrup: string;

@@ -2,17 +2,20 @@ import { bank } from './app-bank.ts';
 import { begin } from './app-begin.ts';
 import { colony } from './app-colony.ts';
 import { keep } from './app-keep.ts';
+import { kit } from './app-kit.ts';
+import { mites } from './app-mites.ts';
 import { outlook } from './app-outlook.ts';
 import { provision } from './app-provision.ts';
 import { round } from './app-round.ts';
 import { settings } from './app-settings.ts';
 import { sheet } from './app-sheet.ts';
 import { shell } from './app-shell.ts';
+import { hiveTop } from './app-top.ts';
 import { yard } from './app-yard.ts';
 import type { Widened } from './language.ts';
 
 /** Every sentence of the app in English. */
-export const appEnglish = { shell, provision, bank, begin, keep, settings, outlook, colony, yard, round, sheet };
+export const appEnglish = { shell, provision, bank, begin, keep, settings, outlook, colony, yard, round, sheet, hiveTop, kit, mites };
 
 /** What a language has to say in the app. One that leaves out a key does not compile. */
 export type AppWords = Widened<typeof appEnglish>;

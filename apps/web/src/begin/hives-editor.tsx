@@ -89,5 +89,6 @@ export function labelWords(labels: readonly string[], way: string): string {
 export function labelFault(fault: LabelFault, count: number): string {
   const { begin } = words;
   if (fault.kind === 'count') return begin.labelsCount(fault.labels, count);
+  if (fault.kind === 'unseen') return begin.labelUnseen(fault.label);
   return fault.kind === 'twice' ? begin.labelTwice(fault.label) : begin.labelLong(fault.label.slice(0, 40));
 }

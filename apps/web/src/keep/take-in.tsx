@@ -5,7 +5,7 @@ import { Icon } from '../ui/icons.tsx';
 import { work } from '../work/client.ts';
 import type { FileCounts } from '../work/holder.ts';
 import { ClashList } from './clash-list.tsx';
-import { type ReadFile, readTextFile } from './hand-over.ts';
+import { type ReadFile, readTextFile } from './read-file.ts';
 import { UnreadLines } from './unread-lines.tsx';
 
 export interface Offered {

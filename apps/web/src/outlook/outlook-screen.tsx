@@ -83,7 +83,11 @@ function Loaded({ outlooks, busy }: { readonly outlooks: Outlooks; readonly busy
   return (
     <main className="page outlook">
       <header className="outlook-head">
-        <h1>{outlook.headline(headline.atRisk, headline.all, limit)}</h1>
+        <h1>
+          {headline.unknown === 0
+            ? outlook.headline(headline.atRisk, headline.all, limit)
+            : outlook.headlineKnown(headline.atRisk, headline.all - headline.unknown, headline.unknown, limit)}
+        </h1>
         {current === undefined ? null : <OpenChosen line={current} made={made} units={units} yard={yardOf(current)} />}
       </header>
       {busy ? (

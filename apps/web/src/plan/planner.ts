@@ -13,6 +13,8 @@ import {
   type Holding,
   judgeEntry,
   linesOf,
+  type MitesAnswer,
+  mites,
   type OpenPlan,
   openPlan,
   type Plan,
@@ -20,8 +22,12 @@ import {
   planFrom,
   type Result,
   readyColony,
+  SHIPPED_TOPS,
+  type ShippedTop,
   type Solve,
+  type TopForecast,
   type TypedEntry,
+  topForecast,
   type YardDates,
 } from '@winterheft/core';
 import { WorkApi } from '../work/api.ts';
@@ -42,12 +48,26 @@ export interface Outlooks {
   };
 }
 
+/** The shipped tops over the winter of one yard, for a colony of its middle size. */
+export interface TopsOutlook {
+  readonly tops: readonly { readonly key: ShippedTop; readonly forecast: TopForecast }[];
+  readonly yard: string;
+  readonly bees: number;
+  readonly from: string;
+  readonly to: string;
+  readonly winters: number;
+}
+
 export type Judgement = Omit<EntryJudgement, 'curve'>;
 
 /** Cases drawn for what is shown; the first look at a holding uses the first of the same cases, which is enough to begin with. */
 const MEMBERS = 1000;
 const FIRST_MEMBERS = 200;
+const MITES_MEMBERS = 400;
 const SEED = 1;
+/** Winters run through each top, and cases its need is read from: few, for every winter is run day by day through every layer. */
+const TOP_WINTERS = 20;
+const TOP_MEMBERS = 200;
 const DEFAULT_CERTAINTY = 0.95;
 
 /**
@@ -145,7 +165,6 @@ export class Planner {
 
   private outlooksOf(plan: PreparedPlan, lines: readonly ColonyOutlook[]): Outlooks {
     const holding = this.holding as Holding;
-    const iso = (day: number) => new Date(day * 86_400_000).toISOString().slice(0, 10);
     return {
       lines,
       ended: endedColonies(holding, plan.today),
@@ -153,8 +172,8 @@ export class Planner {
       made: {
         ...plan.setting,
         certaintyFrac: holding.settings.certaintyFrac ?? DEFAULT_CERTAINTY,
-        from: iso(plan.fromDay),
-        to: iso(plan.toDay),
+        from: isoOf(plan.fromDay),
+        to: isoOf(plan.toDay),
         records: this.records,
       },
     };
@@ -168,6 +187,11 @@ export class Planner {
     const { curve, ...judgement } = judged.value;
     (this.plan.curves as Map<string, unknown>).set(...curve);
     return good(judgement);
+  }
+
+  /** Mites of every yard and colony. */
+  async mites(): Promise<Result<MitesAnswer | null>> {
+    return this.holding === null ? good(null) : mites(this.holding, this.setting(MITES_MEMBERS));
   }
 
   async detail(colony: string): Promise<Result<ColonyDetail | null>> {
@@ -185,6 +209,35 @@ export class Planner {
     return planFrom(done, this.holding as Holding, { solve, journalDigest: current.digest(), unread: current.unread(), shares: false });
   }
 
+  /** What the shipped tops would do at the first yard, one after another so that other questions are answered in between. */
+  async tops(): Promise<Result<TopsOutlook | null>> {
+    const { plan } = this;
+    const [first] = plan?.yards.values() ?? [];
+    if (plan === null || first === undefined) return this.nothing();
+    const here = plan.evidence.filter(({ hive }) => hive.yard === first.yard.id);
+    const counts = (here.length === 0 ? plan.evidence : here).map(({ bees }) => bees).sort((a, b) => a - b);
+    const bees = counts[Math.floor(counts.length / 2)];
+    if (bees === undefined) return this.nothing();
+    const span = { from: isoOf(plan.fromDay), to: isoOf(plan.toDay) };
+    const tops: { key: ShippedTop; forecast: TopForecast }[] = [];
+    for (const key of SHIPPED_TOPS) {
+      const answer = topForecast({
+        ...span,
+        bees,
+        monthlyMeanC: first.climate.monthlyMeanC,
+        members: TOP_MEMBERS,
+        topMembers: TOP_WINTERS,
+        seed: SEED,
+        certaintyFrac: this.holding?.settings.certaintyFrac ?? DEFAULT_CERTAINTY,
+        tops: [{ name: key, shipped: key }],
+      });
+      if (!answer.ok) return answer;
+      tops.push({ key, forecast: answer.value.tops[0] as TopForecast });
+      await breath();
+    }
+    return good({ tops, yard: first.yard.name, bees, ...span, winters: TOP_WINTERS });
+  }
+
   private async loadedSolver(wasmUrl: string): Promise<Solve | undefined> {
     this.solver ??= import('@winterheft/solver').then(({ loadHighs }) => loadHighs({ locateFile: () => wasmUrl }));
     // a browser that refuses the module leaves the greedy plan, marked as such
@@ -193,6 +246,10 @@ export class Planner {
       return undefined;
     });
   }
+}
+
+function isoOf(day: number): string {
+  return new Date(day * 86_400_000).toISOString().slice(0, 10);
 }
 
 /** Lets what has been asked meanwhile be answered. */

@@ -20,7 +20,7 @@ export function PlanHead({ plan, provision, names }: { readonly plan: Plan; read
     <>
       <h1>{title}</h1>
       {provision.steps.length === 0 ? (
-        <p className="lead">{of.nothingToDo}</p>
+        <p className="lead">{provision.uncovered.length === 0 ? of.nothingToDo : of.nothingCovers}</p>
       ) : (
         <p className="lead">
           {of.summary({

@@ -19,11 +19,17 @@ import { writeSetting } from './write-setting.ts';
 export function HoldingSettings({ holding }: { readonly holding: Holding }) {
   const { settings } = words;
   const [refused, setRefused] = useState<string | null>(null);
-  const set = holding.settings;
-  const unitsName = useUnitsName();
+  // A key stays where it was put while its record is being written.
+  const [pressed, setPressed] = useState<Settings>({});
+  const set: Settings = { ...holding.settings, ...pressed };
+  const folded = useUnitsName();
+  const unitsName = pressed.units ?? folded;
   const units = unitFormat(unitsName);
-  const write = <K extends SettingKey>(key: K, value: NonNullable<Settings[K]>) =>
-    void writeSetting(key, value).then(setRefused).catch(report);
+  const write = <K extends SettingKey>(key: K, value: NonNullable<Settings[K]>) => {
+    setPressed((now) => ({ ...now, [key]: value }));
+    const settled = () => setPressed(({ [key]: _done, ...rest }) => rest as Settings);
+    writeSetting(key, value).then(setRefused).catch(report).finally(settled);
+  };
   const certainty = String(set.certaintyFrac ?? provisionParameters.certaintyFrac.value);
   const isListed = Object.hasOwn(settings.certainties, certainty);
   return (
@@ -110,7 +116,8 @@ function Prices({
   const { settings } = words;
   const instead = assumedPrices();
   const perUnit = (name: PriceName) => (name.endsWith('PerKg') && pounds ? 1 / kgToLb(1) : 1);
-  const per = (name: PriceName) => (name.endsWith('PerKg') ? massUnit : name === 'opening' ? settings.opening : settings.hour);
+  const per = (name: PriceName) =>
+    name.endsWith('PerKg') ? settings.perMass(massUnit) : name === 'opening' ? settings.perOpening : settings.perHour;
   const shown = (name: PriceName, price: number) => String(Math.round(price * perUnit(name) * 100) / 100);
   return (
     <fieldset className="setting-group">
@@ -122,7 +129,7 @@ function Prices({
             key={name}
             name={`prices.${name}`}
             label={settings.priceNames[name]}
-            unit={settings.per(per(name))}
+            unit={per(name)}
             now={now[name] === undefined ? '' : shown(name, now[name])}
             allowed={{ low: 0, high: 10_000 }}
             hint={assumed(now[name], shown(name, instead[name])) ?? ''}

@@ -1,10 +1,9 @@
 import type { Settings } from '@winterheft/core';
-import type { Units } from '@winterheft/words';
 import { useState } from 'react';
 import { report } from '../app/session.ts';
 import { useUnits, useUnitsName } from '../app/use-units.ts';
 import { words } from '../app/words.ts';
-import { kgAsTyped, NO_RULE, type RuleAnswer, ruleOf } from '../setup/answers.ts';
+import { NO_RULE, type RuleAnswer, ruleAsTyped, ruleOf } from '../setup/answers.ts';
 import { RuleEditor } from '../setup/rule-editor.tsx';
 import { useDraft } from '../ui/use-draft.ts';
 import { withdrawSetting, writeSetting } from './write-setting.ts';
@@ -18,14 +17,17 @@ export function OwnRuleSetting({ now }: { readonly now: Settings['ownRule'] }) {
   const { settings } = words;
   const name = useUnitsName();
   const units = useUnits();
-  const stands = now === undefined ? NO_RULE : typedRule(now, name);
+  const stands = now === undefined ? NO_RULE : ruleAsTyped(now, name);
   const [draft, setDraft, clear] = useDraft<RuleAnswer | null>('settings.ownRule', null, asRule);
   const [refused, setRefused] = useState<string | null>(null);
   const rule = draft ?? stands;
   const { value, fault } = ruleOf(rule, name);
   const isNew = draft !== null && JSON.stringify(draft) !== JSON.stringify(stands) && fault === null;
   const save = async () => {
-    const refusal = value === null ? await withdrawSetting('ownRule').then(() => null) : await writeSetting('ownRule', value as OwnRule);
+    const refusal =
+      value === null
+        ? await withdrawSetting('ownRule').then(() => null)
+        : await writeSetting('ownRule', { ...(now?.build === undefined ? {} : { build: now.build }), ...(value as OwnRule) });
     setRefused(refusal);
     if (refusal !== null) return;
     setDraft(null);
@@ -44,16 +46,4 @@ export function OwnRuleSetting({ now }: { readonly now: Settings['ownRule'] }) {
       ) : null}
     </div>
   );
-}
-
-/** A rule of the journal as it would have been typed. */
-export function typedRule(rule: OwnRule, units: Units): RuleAnswer {
-  const kg = rule.grossKg ?? rule.frontKg ?? 0;
-  return {
-    kind: rule.grossKg === undefined ? 'front' : 'gross',
-    weight: kgAsTyped(kg, units),
-    colonies: String(rule.colonies),
-    winters: rule.winters === undefined ? '' : String(rule.winters),
-    starved: String(rule.starved),
-  };
 }

@@ -1,4 +1,4 @@
-import { type Bodies, fahrenheitToC, kgToLb, lbToKg } from '@winterheft/core';
+import { type Bodies, fahrenheitToC, kgToLb, lbToKg, type Settings } from '@winterheft/core';
 import type { Units } from '@winterheft/words';
 import { typedNumber } from '../ui/typed-number.ts';
 import type { Town } from '../work/towns.ts';
@@ -64,7 +64,12 @@ export function countOf(typed: string): number | null {
   return count !== null && Number.isInteger(count) && count >= 1 && count <= MOST_HIVES ? count : null;
 }
 
-export type LabelFault = { readonly kind: 'twice' | 'long'; readonly label: string } | { readonly kind: 'count'; readonly labels: number };
+export type LabelFault =
+  | { readonly kind: 'twice' | 'long' | 'unseen'; readonly label: string }
+  | { readonly kind: 'count'; readonly labels: number };
+
+/** Signs that cannot be seen, or that turn the text beside them round: control and format characters of Unicode. */
+export const UNSEEN = /[\p{Cc}\p{Cf}]/u;
 
 /** Labels in walking order, or what is wrong with them. */
 export function labelsOf(
@@ -74,14 +79,17 @@ export function labelsOf(
   const labels = madeLabels(answers, count);
   const twice = labels.find((label, i) => labels.indexOf(label) !== i);
   const long = labels.find((label) => label.length > 40);
+  const unseen = labels.find((label) => UNSEEN.test(label));
   const fault: LabelFault | null =
     twice !== undefined
       ? { kind: 'twice', label: twice }
       : long !== undefined
         ? { kind: 'long', label: long }
-        : labels.length !== count
-          ? { kind: 'count', labels: labels.length }
-          : null;
+        : unseen !== undefined
+          ? { kind: 'unseen', label: unseen.replace(new RegExp(UNSEEN, 'gu'), '·') }
+          : labels.length !== count
+            ? { kind: 'count', labels: labels.length }
+            : null;
   return { labels, fault };
 }
 
@@ -141,4 +149,16 @@ export function ruleOf(
 export function hooksSetting({ front, rear }: Answers['hooks']): Readonly<Record<string, number>> {
   const out = (hook: Hook) => (hook.where === 'board' ? hook.outMm / 1000 : 0);
   return { frontOverhangM: out(front), rearOverhangM: out(rear) };
+}
+
+/** A rule of the journal as it would have been typed. */
+export function ruleAsTyped(rule: NonNullable<Settings['ownRule']>, units: Units): RuleAnswer {
+  const kg = rule.grossKg ?? rule.frontKg ?? 0;
+  return {
+    kind: rule.grossKg === undefined ? 'front' : 'gross',
+    weight: kgAsTyped(kg, units),
+    colonies: String(rule.colonies),
+    winters: rule.winters === undefined ? '' : String(rule.winters),
+    starved: String(rule.starved),
+  };
 }

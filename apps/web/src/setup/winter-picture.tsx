@@ -141,7 +141,7 @@ function Curve({
       ))}
       <path d={`M${mean.join('L')}`} className="winter-mean" />
       {days === null ? null : (
-        <text x={x(coldest.day)} y={(y(0) + y(coldest.meanC)) / 2 + 5} className="winter-days" textAnchor="middle">
+        <text x={x(coldest.day)} y={y(0) + (y(coldest.meanC) - y(0)) * 0.42} className="winter-days" textAnchor="middle">
           {begin.daysBetween(days)}
         </text>
       )}

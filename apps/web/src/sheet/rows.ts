@@ -43,7 +43,7 @@ function sheetRow(
   const { last, day } = lastWeighing(hive, units);
   const shown = line === undefined ? { shape: null, state: '' } : stateOf(line);
   // Who is set aside stays shut, who is not known has nothing to be compared with.
-  const hasAnswer = line !== undefined && line.state !== 'set aside' && line.aboveNeedKg !== null;
+  const answer = line === undefined || line.state === 'set aside' ? null : line;
   return {
     hive: hive.id,
     label,
@@ -52,9 +52,9 @@ function sheetRow(
     last,
     lastDay: day,
     needs: line === undefined ? '' : figure(units, line.needKg),
-    above: hasAnswer ? signed(figure(units, line.aboveNeedKg as number)) : '',
-    stopFront: stop(line?.targetFrontKg, units),
-    stopRear: stop(line?.targetRearKg, units),
+    above: answer?.aboveNeedKg == null ? '' : signed(figure(units, answer.aboveNeedKg)),
+    stopFront: stop(answer?.targetFrontKg, units),
+    stopRear: stop(answer?.targetRearKg, units),
   };
 }
 

@@ -7,9 +7,8 @@ import { hiveRecords, newName } from '../setup/records.ts';
 import { Field } from '../ui/field.tsx';
 import { useDraft } from '../ui/use-draft.ts';
 import { labelOf } from './hive-order.ts';
+import { labelsFault, labelsIn } from './labels.ts';
 import type { Writing } from './written.tsx';
-
-const MOST_AT_ONCE = 200;
 
 interface AddHivesProps {
   readonly yard: string;
@@ -35,7 +34,7 @@ export function AddHives({ yard, hives, holding, writing, onDone }: AddHivesProp
   const [typed, setTyped, clear] = useDraft<Typed>(`yard.add.${yard}`, { labels: '', build }, asTyped);
   const labels = labelsIn(typed.labels);
   const fault = labelsFault(labels, hives.map(labelOf));
-  const lastStand = last?.stand == null ? undefined : holding.stands.get(last.stand);
+  const lastStand = hives.flatMap(({ stand }) => (stand === null ? [] : [holding.stands.get(stand)])).at(-1);
   const add = async () => {
     const row = lastStand?.row ?? '1';
     const records = hiveRecords(yard, labels, typed.build, { name: newName, rowOf: () => row, from: lastStand?.place ?? hives.length });
@@ -68,20 +67,4 @@ export function AddHives({ yard, hives, holding, writing, onDone }: AddHivesProp
       </p>
     </form>
   );
-}
-
-export function labelsIn(typed: string): readonly string[] {
-  return typed.split(/[,;\n]/).flatMap((label) => (label.trim() === '' ? [] : [label.trim()]));
-}
-
-/** Two hives of one yard may not carry one label, case apart. */
-export function labelsFault(labels: readonly string[], standing: readonly string[]): string | null {
-  const { yard, begin } = words;
-  const taken = new Set(standing.map((label) => label.toLowerCase()));
-  for (const label of labels) {
-    if (taken.has(label.toLowerCase())) return yard.labelTwice(label);
-    if (label.length > 40) return begin.labelLong(label.slice(0, 40));
-    taken.add(label.toLowerCase());
-  }
-  return labels.length > MOST_AT_ONCE ? yard.addTooMany(MOST_AT_ONCE) : null;
 }

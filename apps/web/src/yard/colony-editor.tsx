@@ -3,6 +3,7 @@ import { report } from '../app/session.ts';
 import { words } from '../app/words.ts';
 import { newName } from '../setup/records.ts';
 import { Choice } from '../ui/choice.tsx';
+import { ColonyNotes } from './colony-notes.tsx';
 import type { HiveEditorProps } from './hive-editor.tsx';
 import { hivesInOrder, labelOf } from './hive-order.ts';
 
@@ -50,6 +51,7 @@ function Colony({ colony, hive, holding, writing }: HiveEditorProps & { readonly
   const empty = hivesInOrder(holding, hive.yard).filter((other) => other.colonies.length === 0);
   const [to, setTo] = useState('');
   const { yard } = words;
+  const known = holding.colonies.get(colony);
   const target = empty.find((other) => other.id === to);
   const end = () => writing.write([{ yard: hive.yard, kind: 'colony-ended', body: { colony, how } }], yard.written.ended(labelOf(hive)));
   const move = () => {
@@ -59,6 +61,7 @@ function Colony({ colony, hive, holding, writing }: HiveEditorProps & { readonly
   };
   return (
     <>
+      {known === undefined ? null : <ColonyNotes colony={known} label={labelOf(hive)} writing={writing} />}
       {empty.length === 0 ? null : (
         <div className="yard-line">
           <label className="field">

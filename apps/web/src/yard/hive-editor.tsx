@@ -8,9 +8,9 @@ import { newName } from '../setup/records.ts';
 import { Choice } from '../ui/choice.tsx';
 import { Field } from '../ui/field.tsx';
 import { Icon } from '../ui/icons.tsx';
-import { labelsFault } from './add-hives.tsx';
 import { ColonyEditor } from './colony-editor.tsx';
 import { hivesInOrder, labelOf } from './hive-order.ts';
+import { labelsFault } from './labels.ts';
 import { OwnWeights } from './own-weights.tsx';
 import type { Writing } from './written.tsx';
 
@@ -98,8 +98,9 @@ function PlaceLine({ hive, before, after, holding, writing }: HiveEditorProps) {
       )
       .catch(report);
   const toYard = (to: string) => {
-    const there = hivesInOrder(holding, to).at(-1);
-    const last = there?.stand == null ? undefined : holding.stands.get(there.stand);
+    const last = hivesInOrder(holding, to)
+      .flatMap(({ stand }) => (stand === null ? [] : [holding.stands.get(stand)]))
+      .at(-1);
     const next = newName('s');
     const body = { stand: next, row: last?.row ?? '1', place: (last?.place ?? 0) + 1 };
     const name = holding.yards.get(to)?.name ?? to;

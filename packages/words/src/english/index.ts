@@ -7,6 +7,7 @@ import { lossRange, miteBlocker, miteCaution, miteDue, mitesPer100, mitesWords, 
 import { clashSentence, planWords, stateNote, taskSentence } from './plan.ts';
 import { program } from './program.ts';
 import { provisionQuality, provisionWords, reasonSentence, stepSentence } from './provision.ts';
+import { season } from './season.ts';
 import { chanceShort, chanceWords, stateWords } from './states.ts';
 import { measurements, stores } from './stores.ts';
 import { top, tops } from './top.ts';
@@ -27,6 +28,7 @@ export const english = {
   stores,
   measurements,
   weather,
+  season,
   climateNote,
   mites: mitesWords,
   mitesPer100,

@@ -111,7 +111,7 @@ export function reasonSentence(reason: Reason, naming: Naming): string {
     case 'refuses-syrup':
       return `${at} refused syrup.`;
     case 'sugar-used-up':
-      return `${at}: the sugar is used up (${mass('sugarLeftKg')} left).`;
+      return `${at}: no sugar is left for it (${mass('sugarLeftKg')} of what was entered as sugar at hand).`;
     case 'rim-full':
       return `${at}: its rim holds no more candy than ${mass('rimKg')} of sugar.`;
     case 'too-small-united':

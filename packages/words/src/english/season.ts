@@ -1,0 +1,25 @@
+export const season = {
+  date: 'date',
+  early: '1 year in 10',
+  half: 'half',
+  late: '9 years in 10',
+  none: 'none',
+  names: {
+    lastFeedingDay: 'last feeding day',
+    lastGluingDay: 'last gluing day',
+    clusterDay: 'cluster from',
+    broodlessFrom: 'without brood from',
+    broodlessTo: 'without brood to',
+    firstFlight: 'first flight',
+    firstPollen: 'first pollen',
+    firstForage: 'first dependable forage',
+    winterBeesFrom: 'winter bees reared from',
+    winterBeesTo: 'winter bees reared to',
+    lastFrost: 'last frost in spring',
+    firstFrost: 'first frost in autumn',
+  },
+  notes: {
+    'no-frost': 'Some years here have no frost: the dates that hang on it may be missing.',
+    'window-extrapolated': 'The winter-bee dates are those of the nearest latitude for which dates were read.',
+  },
+} as const;
