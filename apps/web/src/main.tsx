@@ -13,8 +13,8 @@ import { loadAllScreens, loadScreenAt } from './app/places.ts';
 import { openSession, report } from './app/session.ts';
 import { registerServiceWorker } from './app/update.ts';
 import { language } from './app/words.ts';
+import { work } from './background/client.ts';
 import { applyModes } from './modes/modes.ts';
-import { work } from './work/client.ts';
 
 document.documentElement.lang = language;
 applyModes();

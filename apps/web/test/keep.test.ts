@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Clash } from '@winterheft/core';
 import { describe, expect, test } from 'vitest';
+import { Holder, rowsOfFile } from '../src/background/holder.ts';
 import { nameIn } from '../src/keep/clash-name.ts';
 import { readTextFile } from '../src/keep/read-file.ts';
-import { Holder, rowsOfFile } from '../src/work/holder.ts';
 
 const demo = readFileSync(new URL('../../../demo/journal.jsonl', import.meta.url), 'utf8');
 const lines = demo.trim().split('\n');

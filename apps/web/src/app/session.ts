@@ -1,9 +1,9 @@
 import type { FieldError, Holding, JournalRecord, Result } from '@winterheft/core';
+import { work } from '../background/client.ts';
+import type { Snapshot } from '../background/holder.ts';
 import { openDatabase } from '../store/database.ts';
 import { Drafts } from '../store/drafts.ts';
 import { JournalStore, type NewRecord, type StoreTrouble, troubleOf } from '../store/journal-store.ts';
-import { work } from '../work/client.ts';
-import type { Snapshot } from '../work/holder.ts';
 import { demoText } from './demo.ts';
 import { isDemo, setDemo } from './demo-flag.ts';
 import { Held, useHeld } from './held.ts';

@@ -7,6 +7,7 @@ import { TroubleLine } from '../app/lines.tsx';
 import { append, isDemo, report, switchDemo, useHolding } from '../app/session.ts';
 import { useUnitsName } from '../app/use-units.ts';
 import { coreWords, words } from '../app/words.ts';
+import type { Town } from '../background/towns.ts';
 import { setModes, unitsOf } from '../modes/modes.ts';
 import { type Answers, answersOf, countOf, labelsOf, newAnswers, ruleOf } from '../setup/answers.ts';
 import { BuildEditor } from '../setup/build-editor.tsx';
@@ -19,7 +20,6 @@ import { Field } from '../ui/field.tsx';
 import { WordMark } from '../ui/icons.tsx';
 import { UnitsChoice } from '../ui/units-choice.tsx';
 import { useDraft } from '../ui/use-draft.ts';
-import type { Town } from '../work/towns.ts';
 import { AnswerRow } from './answer-row.tsx';
 import { CountEditor, LabelsEditor, labelFault, labelWords } from './hives-editor.tsx';
 

@@ -3,9 +3,9 @@ import { useState } from 'react';
 import { isDemo, markCopied, report, useSession } from '../app/session.ts';
 import { dayInWords } from '../app/today.ts';
 import { language, words } from '../app/words.ts';
+import { work } from '../background/client.ts';
+import type { Snapshot } from '../background/holder.ts';
 import { Icon } from '../ui/icons.tsx';
-import { work } from '../work/client.ts';
-import type { Snapshot } from '../work/holder.ts';
 import { canShare, saveText, share } from './hand-over.ts';
 import { UnreadLines } from './unread-lines.tsx';
 

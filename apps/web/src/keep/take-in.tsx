@@ -1,9 +1,9 @@
 import { type ChangeEvent, useEffect, useState } from 'react';
 import { report, takeIn, useSession } from '../app/session.ts';
 import { words } from '../app/words.ts';
+import { work } from '../background/client.ts';
+import type { FileCounts } from '../background/holder.ts';
 import { Icon } from '../ui/icons.tsx';
-import { work } from '../work/client.ts';
-import type { FileCounts } from '../work/holder.ts';
 import { ClashList } from './clash-list.tsx';
 import { type ReadFile, readTextFile } from './read-file.ts';
 import { UnreadLines } from './unread-lines.tsx';

@@ -1,8 +1,8 @@
 import type { UnitFormat } from '@winterheft/words';
 import { useEffect, useState } from 'react';
 import { report } from '../app/session.ts';
+import { work } from '../background/client.ts';
 import { type Axis, dayOf } from '../verdict/axis.ts';
-import { work } from '../work/client.ts';
 
 interface Where {
   readonly latDeg: number;

@@ -30,7 +30,7 @@ import {
   topForecast,
   type YardDates,
 } from '@winterheft/core';
-import { WorkApi } from '../work/api.ts';
+import { WorkApi } from '../background/api.ts';
 
 /** Every colony's line in the order of risk, and what they rest on. */
 export interface Outlooks {

@@ -1,7 +1,7 @@
 import type { SettingKey, Settings } from '@winterheft/core';
 import { append, strike } from '../app/session.ts';
 import { coreWords } from '../app/words.ts';
-import { work } from '../work/client.ts';
+import { work } from '../background/client.ts';
 
 /** Writes one setting of the holding; gives what is wrong with it as a sentence, or null. */
 export async function writeSetting<K extends SettingKey>(key: K, value: NonNullable<Settings[K]>): Promise<string | null> {

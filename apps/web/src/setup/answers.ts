@@ -1,7 +1,7 @@
 import { type Bodies, fahrenheitToC, kgToLb, lbToKg, type Settings } from '@winterheft/core';
 import type { Units } from '@winterheft/words';
+import type { Town } from '../background/towns.ts';
 import { typedNumber } from '../ui/typed-number.ts';
-import type { Town } from '../work/towns.ts';
 import { type BuildChoice, DEFAULT_BUILD } from './builds.ts';
 
 export const MOST_HIVES = 500;

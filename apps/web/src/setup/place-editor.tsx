@@ -3,11 +3,11 @@ import { footToM } from '@winterheft/core';
 import { useEffect, useState } from 'react';
 import { useUnits } from '../app/use-units.ts';
 import { language, words } from '../app/words.ts';
+import { work } from '../background/client.ts';
+import type { Town } from '../background/towns.ts';
 import { Field } from '../ui/field.tsx';
 import { typedNumber } from '../ui/typed-number.ts';
 import { useDraft } from '../ui/use-draft.ts';
-import { work } from '../work/client.ts';
-import type { Town } from '../work/towns.ts';
 
 interface PlaceEditorProps {
   readonly onChoose: (place: Town) => void;

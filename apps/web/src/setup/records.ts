@@ -1,5 +1,5 @@
+import type { Town } from '../background/towns.ts';
 import type { NewRecord } from '../store/journal-store.ts';
-import type { Town } from '../work/towns.ts';
 import { type Answers, countOf, hooksSetting, labelsOf, ruleOf } from './answers.ts';
 import { type BuildChoice, partsOfBuild } from './builds.ts';
 

@@ -6,9 +6,9 @@ import { report } from '../app/session.ts';
 import { todayIso } from '../app/today.ts';
 import { useUnits } from '../app/use-units.ts';
 import { words } from '../app/words.ts';
+import type { PlaceWinter } from '../background/api.ts';
+import { work } from '../background/client.ts';
 import { useWidth } from '../ui/use-width.ts';
-import type { PlaceWinter } from '../work/api.ts';
-import { work } from '../work/client.ts';
 
 interface Where {
   readonly latDeg: number;

@@ -2,10 +2,10 @@ import type { Yard } from '@winterheft/core';
 import { useState } from 'react';
 import { report } from '../app/session.ts';
 import { words } from '../app/words.ts';
+import type { Town } from '../background/towns.ts';
 import { PlaceEditor } from '../setup/place-editor.tsx';
 import { WinterPicture } from '../setup/winter-picture.tsx';
 import { Field } from '../ui/field.tsx';
-import type { Town } from '../work/towns.ts';
 import type { Writing } from './written.tsx';
 
 interface YardEditorProps {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { readJournal, writeJournal } from '@winterheft/core';
 import { describe, expect, test } from 'vitest';
+import { Holder, rowsOfFile } from '../src/background/holder.ts';
+import { findTowns, foldedName, readTowns } from '../src/background/towns.ts';
 import { lineKey } from '../src/store/line-key.ts';
-import { Holder, rowsOfFile } from '../src/work/holder.ts';
-import { findTowns, foldedName, readTowns } from '../src/work/towns.ts';
 
 const at = (path: string) => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8');
 const towns = readTowns(at('data/places/towns.txt'));

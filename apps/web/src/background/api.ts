@@ -36,7 +36,7 @@ const PICTURE_SEED = 1;
 
 /**
  * Everything that takes longer than a frame. One instance lives in a worker (or, where the browser refuses workers, in the page);
- * the screens talk to it through `work/client.ts`.
+ * the screens talk to it through `background/client.ts`.
  */
 export class WorkApi {
   private database: Database | null = null;
