@@ -1,6 +1,6 @@
 import type { WorldKind } from './kinds.ts';
 import type { Dice } from './random.ts';
-import { DAYS, dayOfYear } from './weather.ts';
+import { DAYS, dayOfYear, SPRING } from './weather.ts';
 
 /**
  * What a colony of the world eats. A hand-drawn curve, not the product's mechanism: a floor, a straight line into the cold, flight on
@@ -23,6 +23,9 @@ const DEATH_FRAC = 0.003;
 /** Forage counts from this sum of warm degrees above 4 degC since 1 March [K days]; the product has another base and sum. */
 const FORAGE_ABOVE_C = 4;
 const FORAGE_SUM = 85;
+/** Syrup is taken on a day whose mean is at least this [degC]; the first five days go by with buying and mixing. */
+const FEEDING_FROM_C = 8;
+const FEEDING_FROM_DAY = 5;
 
 /** Use without brood [g/day], of a colony of middling appetite. */
 export function winterUseG(bees: number, tempC: number, sizeExponent: number): number {
@@ -42,6 +45,8 @@ export interface Year {
   readonly dailyC: readonly number[];
   /** First day that feeds the bees, of the run. */
   readonly forageDay: number;
+  /** Days from the round on which syrup is taken. */
+  readonly feedingDays: number;
   /** Day of the year when brood is half grown. */
   readonly broodMiddle: number;
   /** Longest run of daily means at or below -20 degC [days]. */
@@ -51,26 +56,27 @@ export interface Year {
 /** The year of a yard: forage by warm degrees, brood by the end of the real cold. */
 export function yearOf(dailyC: readonly number[], dice: Dice): Year {
   const plants = dice.factor(0.18);
-  let [sum, run, coldRunDays, lastHard] = [0, 0, 0, 60];
+  let [sum, run, coldRunDays, lastHard, feedingDays] = [0, 0, 0, 60, 0];
   let forageDay = DAYS - 1;
   dailyC.forEach((tempC, day) => {
     const ofYear = dayOfYear(day);
-    if (ofYear >= 60 && ofYear < 258) sum += Math.max(0, tempC - FORAGE_ABOVE_C);
+    if (ofYear >= SPRING.from && ofYear < SPRING.to) sum += Math.max(0, tempC - FORAGE_ABOVE_C);
     if (sum >= FORAGE_SUM * plants && forageDay === DAYS - 1) forageDay = day;
+    if (ofYear > SPRING.to && ofYear < 320 && day >= FEEDING_FROM_DAY && tempC >= FEEDING_FROM_C) feedingDays++;
     run = tempC <= -20 ? run + 1 : 0;
     coldRunDays = Math.max(coldRunDays, run);
     if (ofYear < 130 && tempC <= -8) lastHard = ofYear;
   });
-  return { dailyC, forageDay, broodMiddle: Math.max(72, Math.min(112, lastHard + 4 + 6 * dice.normal())), coldRunDays };
+  return { dailyC, forageDay, feedingDays, broodMiddle: Math.max(72, Math.min(112, lastHard + 4 + 6 * dice.normal())), coldRunDays };
 }
 
-/** Stores a colony needed on 15 September to reach forage [kg], known only when the winter is over. */
+/** Stores a colony needed on 1 September to reach forage [kg], known only when the winter is over. */
 export function trueNeedKg(colony: { bees: number; appetite: number; unreachedKg: number }, year: Year, kind: WorldKind): number {
   let [needG, bees] = [0, colony.bees];
   for (let day = 0; day < year.forageDay; day++) {
     const ofYear = dayOfYear(day);
     needG += winterUseG(bees, year.dailyC[day] ?? 0, kind.sizeExponent);
-    if (ofYear < 258) needG += broodUseG(bees, ofYear, year.broodMiddle, kind.sizeExponent);
+    if (ofYear < SPRING.to) needG += broodUseG(bees, ofYear, year.broodMiddle, kind.sizeExponent);
     bees *= 1 - DEATH_FRAC;
   }
   return (needG / 1000) * colony.appetite * kind.level + colony.unreachedKg + 0.02 * year.coldRunDays;

@@ -4,7 +4,7 @@ import { type WorldKind, worldKinds } from './kinds.ts';
 import { type Dice, diceOf } from './random.ts';
 import { weatherOf } from './weather.ts';
 
-/** One hive on 15 September: what is, and what its keeper saw. */
+/** One hive on 1 September: what is, and what its keeper saw. */
 export interface WorldHive {
   readonly label: string;
   readonly is: {
@@ -17,6 +17,8 @@ export interface WorldHive {
     readonly roomKg: number;
     /** Syrup it takes [kg of sugar a day]. */
     readonly uptakeKgPerDay: number;
+    /** Candy that goes on in late autumn at most [kg of sugar]. */
+    readonly candyKg: number;
   };
   readonly seen: {
     readonly frontKg: number;
@@ -103,6 +105,7 @@ function hiveOf(label: string, of: Shared): WorldHive {
       needKg,
       roomKg: 34 * dice.factor(0.12),
       uptakeKgPerDay: 0.9 * (bees / 19_000) ** 0.7 * dice.factor(0.25),
+      candyKg: 6,
     },
     seen: {
       frontKg: reading(grossKg * share * of.board, of),
