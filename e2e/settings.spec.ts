@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import { expect, expectNoAxe, expectNoSideways, goTo, openDemo, openEmpty, test } from './app.ts';
 
 test('what belongs to the device is there after loading again, without a yard', async ({ page, site }) => {
@@ -7,6 +8,7 @@ test('what belongs to the device is there after loading again, without a yard', 
   await page.getByRole('radio', { name: 'left' }).check();
   await page.getByRole('radio', { name: '150 %' }).check();
   await page.getByLabel('Your name in the records').fill('Ines');
+  await expect.poll(() => storedName(page)).toBe('Ines');
   await page.reload();
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'sun');
   await expect(page.locator('html')).toHaveAttribute('data-keys', 'mitten');
@@ -52,3 +54,22 @@ test('what belongs to the holding is a record: written by its key, refused with 
   await expectNoAxe(page);
   await expectNoSideways(page);
 });
+
+/** The name as it is on the disk: a page loaded anew sooner than that would not have it. */
+function storedName(page: Page): Promise<unknown> {
+  return page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('winterheft');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('facts').objectStore('facts').get('by');
+          asked.onerror = () => reject(asked.error);
+          asked.onsuccess = () => {
+            opening.result.close();
+            resolve(asked.result?.value);
+          };
+        };
+      }),
+  );
+}
