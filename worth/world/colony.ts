@@ -70,14 +70,36 @@ export function yearOf(dailyC: readonly number[], dice: Dice): Year {
   return { dailyC, forageDay, feedingDays, broodMiddle: Math.max(72, Math.min(112, lastHard + 4 + 6 * dice.normal())), coldRunDays };
 }
 
-/** Stores a colony needed on 1 September to reach forage [kg], known only when the winter is over. */
-export function trueNeedKg(colony: { bees: number; appetite: number; unreachedKg: number }, year: Year, kind: WorldKind): number {
-  let [needG, bees] = [0, colony.bees];
-  for (let day = 0; day < year.forageDay; day++) {
+/** 1 March, 1 April, 22 April and 13 May, of the run: the days on which hives can be lifted again. */
+export const LIFT_DAYS = [181, 212, 233, 254] as const;
+export const LIFT_DATES = ['2027-03-01', '2027-04-01', '2027-04-22', '2027-05-13'] as const;
+
+export interface TrueUse {
+  /** Stores a colony needed on 1 September to reach forage [kg], known only when the winter is over. */
+  readonly needKg: number;
+  /** Of that eaten by each lift [kg]; all of it where forage came before. */
+  readonly byLiftKg: readonly number[];
+  /** What it never reaches [kg]. */
+  readonly unreachedKg: number;
+  readonly beesAtLift: readonly number[];
+}
+
+export function trueUse(colony: { bees: number; appetite: number; unreachedKg: number }, year: Year, kind: WorldKind): TrueUse {
+  const factor = (colony.appetite * kind.level) / 1000;
+  let [usedG, bees] = [0, colony.bees];
+  const byLiftKg: number[] = [];
+  const beesAtLift: number[] = [];
+  for (let day = 0; day < DAYS; day++) {
+    if ((LIFT_DAYS as readonly number[]).includes(day)) {
+      byLiftKg.push(usedG * factor);
+      beesAtLift.push(bees);
+    }
+    if (day >= year.forageDay) continue;
     const ofYear = dayOfYear(day);
-    needG += winterUseG(bees, year.dailyC[day] ?? 0, kind.sizeExponent);
-    if (ofYear < SPRING.to) needG += broodUseG(bees, ofYear, year.broodMiddle, kind.sizeExponent);
+    usedG += winterUseG(bees, year.dailyC[day] ?? 0, kind.sizeExponent);
+    if (ofYear < SPRING.to) usedG += broodUseG(bees, ofYear, year.broodMiddle, kind.sizeExponent);
     bees *= 1 - DEATH_FRAC;
   }
-  return (needG / 1000) * colony.appetite * kind.level + colony.unreachedKg + 0.02 * year.coldRunDays;
+  const unreachedKg = colony.unreachedKg + 0.02 * year.coldRunDays;
+  return { needKg: usedG * factor + unreachedKg, byLiftKg, unreachedKg, beesAtLift };
 }

@@ -1,5 +1,5 @@
 import { type Climate, climates } from './climates.ts';
-import { trueNeedKg, type Year, yearOf } from './colony.ts';
+import { LIFT_DAYS, type TrueUse, trueUse, type Year, yearOf } from './colony.ts';
 import { type WorldKind, worldKinds } from './kinds.ts';
 import { type Dice, diceOf } from './random.ts';
 import { weatherOf } from './weather.ts';
@@ -11,8 +11,7 @@ export interface WorldHive {
     readonly storesKg: number;
     readonly bees: number;
     readonly grossKg: number;
-    /** Known when the winter is over. */
-    readonly needKg: number;
+    readonly use: TrueUse;
     /** More than this it does not hold [kg of stores]. */
     readonly roomKg: number;
     /** Syrup it takes [kg of sugar a day]. */
@@ -26,6 +25,8 @@ export interface WorldHive {
     readonly framesOfBees: number;
     readonly cappedFrames: number;
   };
+  /** What the same scale showed at both edges at lift number `k`, had the hive got so much in all by then [kg of stores]. */
+  lifted(k: number, storesKg: number): { readonly frontKg: number; readonly rearKg: number };
 }
 
 export interface WorldKeeper {
@@ -93,20 +94,33 @@ function hiveOf(label: string, of: Shared): WorldHive {
   const { dice } = of;
   const bees = Math.max(6000, Math.min(45_000, 19_000 * dice.factor(0.32)));
   const storesKg = Math.max(2, Math.min(38, 16 * of.richness * (bees / 19_000) ** 0.3 * dice.factor(0.35)));
-  const needKg = trueNeedKg({ bees, appetite: of.level * dice.factor(0.22), unreachedKg: 1.4 * dice.factor(0.45) }, of.year, of.kind);
+  const use = trueUse({ bees, appetite: of.level * dice.factor(0.22), unreachedKg: 1.4 * dice.factor(0.45) }, of.year, of.kind);
   const grossKg = of.emptyKg + 0.9 * dice.normal() + storesKg + bees * BEE_KG + Math.max(0, 1.5 + 0.7 * dice.normal());
   const share = 0.5 + 0.03 * dice.heavy(5);
+  // frost inside, ice and snow outside, and the hand in the cold: drawn now, so that what an arm does changes no draw
+  const lifts = LIFT_DAYS.map((_, k) => ({
+    iceKg: (k === 0 ? 1.5 : 0.4) * dice.uniform(),
+    hands: [dice.heavy(4), dice.heavy(4)] as const,
+  }));
+  const lifted = (k: number, givenKg: number) => {
+    const { iceKg, hands } = lifts[k] as (typeof lifts)[number];
+    const withoutKg = grossKg - storesKg - (bees - (use.beesAtLift[k] ?? bees)) * BEE_KG + iceKg;
+    const nowKg = withoutKg + Math.max(0, givenKg - (use.byLiftKg[k] ?? 0));
+    const shown = (kg: number, hand: number) => Math.round((kg * of.scaleGain + 0.5 * hand) * 4) / 4;
+    return { frontKg: shown(nowKg * share * of.board, hands[0]), rearKg: shown(nowKg * (1 - share), hands[1]) };
+  };
   return {
     label,
     is: {
       storesKg,
       bees,
       grossKg,
-      needKg,
+      use,
       roomKg: 34 * dice.factor(0.12),
       uptakeKgPerDay: 0.9 * (bees / 19_000) ** 0.7 * dice.factor(0.25),
       candyKg: 6,
     },
+    lifted,
     seen: {
       frontKg: reading(grossKg * share * of.board, of),
       rearKg: reading(grossKg * (1 - share), of),
