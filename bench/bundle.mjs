@@ -7,9 +7,10 @@ import { build } from 'rolldown';
 export const root = fileURLToPath(new URL('..', import.meta.url));
 export const cache = join(root, '.cache');
 
-export async function importTs(entry) {
+/** `as` tells apart bundles of one entry that several processes make at once. */
+export async function importTs(entry, as = '') {
   mkdirSync(cache, { recursive: true });
-  const file = join(cache, `${entry.replace(/[^a-z0-9]+/gi, '-')}.mjs`);
+  const file = join(cache, `${entry.replace(/[^a-z0-9]+/gi, '-')}${as}.mjs`);
   await build({
     input: join(root, entry),
     platform: 'node',

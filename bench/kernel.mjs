@@ -34,7 +34,7 @@ export async function benchKernel({ repeats = 15 } = {}) {
     { fromDay, days: DAYS, members: MEMBERS, tempC, flightIndex, forageIndex: new Int32Array(MEMBERS).fill(250) },
     p,
   );
-  const draws = core.drawColony({ seed: 1, colony: 'bench', members: MEMBERS, fromDay, bees: 16000, beesSdFrac: 0.15, pins: {} });
+  const draws = core.drawColony({ seed: 1, members: MEMBERS, fromDay, bees: 16000, beesSdFrac: 0.15, pins: {} });
   const run = { useKg: new Float64Array(MEMBERS * DAYS), beesAtEnd: new Float64Array(MEMBERS) };
   const times = [];
   for (let i = 0; i < repeats + 3; i++) {

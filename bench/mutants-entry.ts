@@ -11,6 +11,7 @@ export { mitesParameters } from '../packages/core/src/tables/parameters-mites.ge
 export { phenologyParameters } from '../packages/core/src/tables/parameters-phenology.gen.ts';
 export { planParameters } from '../packages/core/src/tables/parameters-plan.gen.ts';
 export { provisionParameters } from '../packages/core/src/tables/parameters-provision.gen.ts';
+export { seasonParameters } from '../packages/core/src/tables/parameters-season.gen.ts';
 export { storesParameters } from '../packages/core/src/tables/parameters-stores.gen.ts';
 export { weatherParameters } from '../packages/core/src/tables/parameters-weather.gen.ts';
 export { weighParameters } from '../packages/core/src/tables/parameters-weigh.gen.ts';

@@ -4,6 +4,7 @@ import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
 import { root } from './bundle.mjs';
+import { benchGrowth } from './growth.mjs';
 import { benchKernel } from './kernel.mjs';
 import { benchSolve } from './solve.mjs';
 import { benchStart } from './start.mjs';
@@ -11,6 +12,7 @@ import { benchStart } from './start.mjs';
 const quick = process.argv.includes('--quick');
 const rows = [
   ...(await benchKernel({ repeats: quick ? 5 : 25 })),
+  ...(quick ? [] : (await benchGrowth()).rows),
   ...(await benchSolve({ quick })),
   ...(await benchStart({ repeats: quick ? 3 : 15 })),
 ];

@@ -1,6 +1,6 @@
 // Cold start without a server: the app with the demo holding's journal in its storage, against an empty page of the same libraries with the same
-// kind of service worker. Each start is a new browser process with the profile of one earlier visit; the server is dead. Measured from the
-// beginning of the navigation. Ratio of the medians, runs in turn.
+// kind of service worker and one worker that reads a database as well. Each start is a new browser process with the profile of one earlier visit;
+// the server is dead. Measured from the beginning of the navigation. Ratio of the medians, runs in turn.
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -16,7 +16,7 @@ const AIM = 1.5;
 /** A screen that shows the journal: its heading stands when all records have been read and folded. */
 const SCREEN = '#/keep';
 
-/** What has to be in the document; the empty page has no frame but its screen. */
+/** What has to be in the document; of the empty page the frame is `main`, the heading what its worker has answered. */
 const MARKS = { frame: '.frame, main', screen: 'main h1' };
 
 export async function benchStart({ repeats }) {

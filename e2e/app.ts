@@ -207,7 +207,14 @@ export function screens(): readonly { readonly name: string; readonly path: stri
 }
 
 /** Parts of a route that name something, as the demo holding has it. */
-const NAMES: Readonly<Record<string, string>> = { colony: 'colony-b4', hive: 'hive-b4', yard: 'yard-mill', label: 'B4' };
+const NAMES: Readonly<Record<string, string>> = {
+  colony: 'colony-b4',
+  kind: 'colony',
+  id: 'colony-a2',
+  hive: 'hive-b4',
+  yard: 'yard-mill',
+  label: 'B4',
+};
 
 function filled(pattern: string): string {
   return pattern.replace(/\/:(\w+)(\?)?/g, (_part, name: string, optional?: string) => {

@@ -7,10 +7,15 @@ const iso = (ms: number) => new Date(ms).toISOString().slice(0, 10);
 interface Sizes {
   readonly colonies: number;
   readonly records: number;
+  /** Colonies of many sizes in hives of many builds, so that few are worked out together. */
+  readonly differing?: boolean;
 }
 
+const COUNTINGS = ['covered', 'occupied', 'packed'];
+const BUILDS = [['deep'], ['deep', 'deep'], ['deep', 'medium'], ['deep', 'deep', 'medium'], ['medium', 'medium']] as const;
+
 /** Writes a journal of invented weighings and looks over six years, as many records as asked for, ending yesterday. */
-export function writeBigJournal(file: string, { colonies, records }: Sizes): void {
+export function writeBigJournal(file: string, { colonies, records, differing = false }: Sizes): void {
   const lines: string[] = [];
   const end = Date.now() - DAY_MS;
   const begin = end - 6 * 365 * DAY_MS;
@@ -30,13 +35,19 @@ export function writeBigJournal(file: string, { colonies, records }: Sizes): voi
     if (!read.ok) throw new Error(`${kind}: ${JSON.stringify(read.why)}`);
     lines.push(lineOf(read.record));
   };
-  const parts = standardBuild(['deep', 'deep'], 10).map(({ part, count }) => ({ part, count }));
+  const partsOf = (i: number) =>
+    standardBuild(differing ? (BUILDS[i % 5] ?? []) : ['deep', 'deep'], 10).map(({ part, count }) => ({ part, count }));
+  const beesOf = (i: number) => ({
+    count: differing ? 3 + (i % 34) / 2 : 7,
+    unit: 'frames',
+    counting: differing ? COUNTINGS[i % 3] : 'covered',
+  });
   add(begin, 'yard', { name: 'Bench yard', latDeg: 53.8, lonDeg: -101.2, elevM: 270 });
   add(begin, 'setting', { key: 'units', value: 'ca' });
   for (let i = 1; i <= colonies; i++) {
     add(begin, 'stand', { stand: `s${i}`, row: '1', place: i });
     add(begin, 'hive', { hive: `h${i}`, label: `${i}`, stand: `s${i}` });
-    add(begin, 'build', { hive: `h${i}`, parts });
+    add(begin, 'build', { hive: `h${i}`, parts: partsOf(i) });
     add(begin, 'colony-begun', { colony: `c${i}`, hive: `h${i}`, how: 'unknown' });
   }
   const rest = records - lines.length;
@@ -44,7 +55,7 @@ export function writeBigJournal(file: string, { colonies, records }: Sizes): voi
     const i = (n % colonies) + 1;
     const ms = begin + Math.floor(((n + 1) / (rest + 1)) * (end - 8 * DAY_MS - begin));
     if (Math.floor(n / colonies) % 4 === 3) {
-      add(ms, 'look', { colony: `c${i}`, bees: { count: 7, unit: 'frames', counting: 'covered' }, brood: 'clean' });
+      add(ms, 'look', { colony: `c${i}`, bees: beesOf(i), brood: 'clean' });
     } else {
       const frontKg = 22 + ((n * 7) % 100) / 10;
       add(ms, 'weighing', { hive: `h${i}`, frontKg, rearKg: Math.round((frontKg + ((n * 3) % 20) / 10) * 10) / 10 });

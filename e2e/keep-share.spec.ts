@@ -25,7 +25,7 @@ test('a journal sent by the share sheet is told in four numbers before anything 
   await expect(page.locator('main dd')).toHaveCount(0);
 });
 
-test('the file goes to the share sheet whole, and counts as copied only where a program took it', async ({ page, site }) => {
+test('the file goes to the share sheet whole, and counts as copied only where somebody saw it arrive', async ({ page, site }) => {
   await page.addInitScript(() => {
     const shared = { times: 0, text: '', refuse: true };
     Object.assign(window, { shared });
@@ -45,9 +45,12 @@ test('the file goes to the share sheet whole, and counts as copied only where a 
   await page.getByRole('button', { name: 'Send the file' }).click();
   await expect.poll(() => page.evaluate('window.shared.times')).toBe(1);
   await expect(page.getByText('Nothing has been copied yet')).toBeVisible();
+  await expect(page.getByText('was handed to')).toHaveCount(0);
   await page.evaluate('window.shared.refuse = false');
   await page.getByRole('button', { name: 'Send the file' }).click();
-  await expect(page.getByText('Handed to the program you chose.')).toBeVisible();
+  await expect(page.getByText('was handed to the program you chose')).toBeVisible();
+  await expect(page.getByText('Nothing has been copied yet')).toBeVisible();
+  await page.getByRole('button', { name: 'The file is there' }).click();
   await expect(page.getByText(/^All of it was copied on/)).toBeVisible();
   const text = (await page.evaluate('window.shared.text')) as string;
   const sent = text.trim().split('\n');

@@ -12,7 +12,7 @@ test('26 hives print on one page of A4 and one of Letter, in black only', async 
   for (const format of ['A4', 'Letter'] as const) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
   // a second count, of a page with too much on it, shows that counting can fail
   await page.evaluate(() =>
-    document.querySelector('.papers')?.append(...[1, 2].map(() => document.querySelector('.papers > *')?.cloneNode(true) as Node)),
+    document.querySelector('.papers-all')?.append(...[1, 2].map(() => document.querySelector('.paper')?.cloneNode(true) as Node)),
   );
   expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(3);
   await page.reload();
@@ -32,6 +32,30 @@ test('26 hives print on one page of A4 and one of Letter, in black only', async 
   });
   expect(colours.filter((colour) => colour !== 'rgb(0, 0, 0)' && colour !== 'rgba(0, 0, 0, 0)')).toEqual([]);
   expect(colours).toContain('rgb(0, 0, 0)');
+});
+
+test('on a phone the whole page is to be seen, can be enlarged in a frame of its own, and prints in its true size', async ({
+  page,
+  site,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page, site, '/sheet');
+  await expect(page.getByText('1 page, A4 or Letter, black only.')).toBeVisible({ timeout: 45_000 });
+  const paper = page.locator('.paper');
+  const right = async () => {
+    const box = await paper.boundingBox();
+    return (box?.x ?? 0) + (box?.width ?? 0);
+  };
+  expect(await right()).toBeLessThanOrEqual(390);
+  await page.getByRole('button', { name: 'Enlarge' }).click();
+  expect(await right()).toBeGreaterThan(390);
+  await expectNoSideways(page);
+  await page.getByRole('button', { name: 'Whole page' }).click();
+  expect(await right()).toBeLessThanOrEqual(390);
+  expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
+  await page.emulateMedia({ media: 'print' });
+  // 188 mm as the style sheet has it, at 96 CSS pixels an inch
+  expect((await paper.boundingBox())?.width).toBeCloseTo((188 / 25.4) * 96, 0);
 });
 
 test('60 hives print on three pages, each with the head and every hive on one of them', async ({ page, site }, info) => {

@@ -131,7 +131,7 @@ put(MILL, 'bank-lot', '2026-08-08', {
   looked: '2026-07-18',
   strips: false,
 });
-put(MILL, 'kit-count', '2026-08-20', { item: 'deep-frame-drawn', count: 12, unit: 'frames' });
+put(MILL, 'kit-count', '2026-08-20', { item: 'deep-frame-drawn', count: 0, unit: 'frames' });
 for (const [label, mites] of [
   ['A1', 2],
   ['A6', 5],

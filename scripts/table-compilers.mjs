@@ -1,7 +1,9 @@
 import { compileCharacter, compileOlderNormals, compilePlaces, compileSpread, compileSpreadByClass } from './climate-compilers.mjs';
+import { compileDeadouts } from './deadouts-compiler.mjs';
 import { compileMaterials, compileTops } from './hivetop-compilers.mjs';
 import { compileLevels, compileTreatments } from './mites-compiler.mjs';
 import { compileParts } from './parts-compiler.mjs';
+import { compileBlooms, compileSizes, compileTasks } from './season-compilers.mjs';
 
 // One compiler per data file that is not a list of parameters: rows in, module text out.
 export const compilers = [
@@ -15,4 +17,8 @@ export const compilers = [
   { source: 'data/tops.csv', target: 'tops.gen.ts', compile: compileTops },
   { source: 'data/thresholds.csv', target: 'mite-levels.gen.ts', compile: compileLevels },
   { source: 'data/treatments.csv', target: 'mite-treatments.gen.ts', compile: compileTreatments },
+  { source: 'data/blooms.csv', target: 'blooms.gen.ts', compile: compileBlooms },
+  { source: 'data/tasks.csv', target: 'tasks.gen.ts', compile: compileTasks },
+  { source: 'data/deadouts.csv', target: 'deadouts.gen.ts', compile: compileDeadouts },
+  { source: 'data/sizes.csv', target: 'sizes.gen.ts', compile: compileSizes },
 ];

@@ -13,6 +13,7 @@ export const projects = [
   'apps/cli/tsconfig.json',
   'apps/web/tsconfig.json',
   'e2e/tsconfig.json',
+  'worth/tsconfig.json',
 ];
 
 /** True where the project compiles; the compiler prints what does not. */

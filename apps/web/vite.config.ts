@@ -12,17 +12,21 @@ const contentPolicyTag: Plugin = {
   ],
 };
 
+/** Our own packages only declare: what a page or a worker does not use is left out, tables included. */
+const treeshake = { moduleSideEffects: (id: string) => !/\/(packages\/(core|words|solver)|node_modules\/(jstat|zod))\//.test(id) };
+
+/** What every screen needs, in one file: the service worker answers file by file. */
+const FIRST =
+  /\/node_modules\/(react|react-dom|scheduler|wouter|dexie|comlink|regexparam|use-sync-external-store)\/|\/packages\/words\/src\/|\/apps\/web\/src\/(app|store|modes)\//;
+
 export default defineConfig({
   base: './',
-  worker: { format: 'es' },
+  worker: { format: 'es', rollupOptions: { treeshake } },
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    // Our own packages only declare: what a page does not use is left out, tables included.
-    rollupOptions: {
-      treeshake: { moduleSideEffects: (id: string) => !/\/(packages\/(core|words|solver)|node_modules\/(jstat|zod))\//.test(id) },
-    },
+    rollupOptions: { treeshake, output: { codeSplitting: { groups: [{ name: 'first', test: FIRST, minShareCount: 1 }] } } },
   },
   plugins: [
     react(),

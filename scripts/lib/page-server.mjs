@@ -14,16 +14,24 @@ export function portFrom(text) {
   return port;
 }
 
-/** Serves a folder until the program is ended. Ends with a clear sentence where the port is taken. */
+/** Ends with a clear sentence where nothing can be served on a port: asked before anything is built. */
+export async function requirePort(port) {
+  const server = await listen(() => {}, port).catch((error) => endOn(port, error));
+  await new Promise((resolve) => server.close(resolve));
+}
+
+function endOn(port, error) {
+  if (error.code === 'EADDRINUSE')
+    console.error(`Port ${port} is taken by another program. Stop that one, or choose another port: PORT=8421 npm start`);
+  else if (error.code === 'EACCES')
+    console.error(`Port ${port} needs rights this user does not have. Choose another port: PORT=8421 npm start`);
+  else console.error(`The app cannot be served on port ${port}: ${error.message}`);
+  process.exit(1);
+}
+
+/** Serves a folder until the program is ended. Ends with a clear sentence where the port has been taken meanwhile. */
 export async function serveApp(port, folder) {
-  const server = await listen(siteHandler(readSite(folder)), port).catch((error) => {
-    if (error.code === 'EADDRINUSE')
-      console.error(`Port ${port} is taken by another program. Stop that one, or choose another port: PORT=8421 npm start`);
-    else if (error.code === 'EACCES')
-      console.error(`Port ${port} needs rights this user does not have. Choose another port: PORT=8421 npm start`);
-    else console.error(`The app cannot be served on port ${port}: ${error.message}`);
-    process.exit(1);
-  });
+  const server = await listen(siteHandler(readSite(folder)), port).catch((error) => endOn(port, error));
   console.error(`
 the app: http://localhost:${port} (Ctrl+C ends it)
 A phone on the local network cannot install it from here: browsers take an app from https only, and this address is plain http on this machine alone.

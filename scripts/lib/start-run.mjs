@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { install } from './install.mjs';
-import { portFrom, serveApp } from './page-server.mjs';
+import { portFrom, requirePort, serveApp } from './page-server.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const KNOWN = ['--once', '--json'];
@@ -47,6 +47,7 @@ export async function start(argv) {
   const once = argv.includes('--once');
   const json = argv.includes('--json');
   const port = once ? null : portFrom(process.env.PORT);
+  if (port !== null) await requirePort(port);
   install(root, { quiet: true });
   const { buildCli } = await import('../build-cli.mjs');
   if (await buildCli()) console.error('built the command');

@@ -66,6 +66,9 @@ export async function testAll() {
   tally.step('the demo journal is what its maker writes', () => node(join(root, 'scripts/make-demo.mjs'), '--check'));
   tally.step('documents are those of data/ and the checks', () => node(join(root, 'scripts/make-docs.mjs'), '--check'));
   tally.step('mutants, quick', () => node(join(root, 'scripts/mutants.mjs'), '--quick'));
+  tally.step('the validation is that of the code', () => node(join(root, 'scripts/validate.mjs'), '--check'));
+  tally.step('worth, quick', () => node(join(root, 'worth/run.mjs'), '--quick'));
+  tally.step('the report of worth is that of its last run', () => node(join(root, 'worth/report.mjs'), '--check'));
   tally.step('bench, quick', () => node(join(root, 'bench/run.mjs'), '--quick'));
   tally.step('tests', () => tests({}));
   await testApp(tally);

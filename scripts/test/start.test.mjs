@@ -59,14 +59,14 @@ test('--once prints the table and ends; --once --json gives the same figures', a
   expect(steps.length).toBe(plan.provision.order.length);
 });
 
-test('a port that is taken is told in one sentence, with exit code 1', async () => {
+test('a port that is taken is told in one sentence, with exit code 1, before anything is installed, built or printed', async () => {
   const port = await freePort();
   const server = createServer();
   await new Promise((resolve) => server.listen(port, 'localhost', resolve));
   try {
-    const taken = await node(['-e', `import('./scripts/lib/page-server.mjs').then((m) => m.serveApp(${port}, 'demo'))`]);
-    expect(taken.code).toBe(1);
-    expect(taken.err).toMatch(new RegExp(`^Port ${port} is taken by another program\\..*PORT=`));
+    const taken = await node(['scripts/start.mjs'], { PORT: String(port) });
+    expect([taken.code, taken.out]).toEqual([1, '']);
+    expect(taken.err).toMatch(new RegExp(`^Port ${port} is taken by another program\\..*PORT=.*\\n$`));
   } finally {
     await new Promise((resolve) => server.close(resolve));
   }

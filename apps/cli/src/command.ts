@@ -16,6 +16,13 @@ export interface Options {
   readonly today?: string;
   readonly seed?: string;
   readonly members?: string;
+  readonly unit?: string;
+  readonly dates?: string;
+  readonly lat?: string;
+  readonly lon?: string;
+  readonly year?: string;
+  readonly ics?: boolean;
+  readonly alarm?: string;
 }
 
 export interface View {

@@ -1,11 +1,9 @@
-import { air, candy, heft, kit, outlook, season, stores, syrup, top, topForecast, wash } from '@winterheft/core';
+import { air, candy, heft, kit, stores, syrup, top, topForecast, wash } from '@winterheft/core';
 import type { Command } from './command.ts';
 import * as airContract from './contracts/air.ts';
 import * as candyContract from './contracts/candy.ts';
 import * as heftContract from './contracts/heft.ts';
 import * as kitContract from './contracts/kit.ts';
-import * as outlookContract from './contracts/outlook.ts';
-import * as seasonContract from './contracts/season.ts';
 import * as storesContract from './contracts/stores.ts';
 import * as syrupContract from './contracts/syrup.ts';
 import * as topContract from './contracts/top.ts';
@@ -13,14 +11,17 @@ import * as topsContract from './contracts/tops.ts';
 import * as washContract from './contracts/wash.ts';
 import { mitesCommand } from './mites-command.ts';
 import { objectCommand } from './object-command.ts';
+import { outlookCommand } from './outlook-command.ts';
 import { planCommand } from './plan-command.ts';
 import { kitTable } from './print/kit.ts';
-import { outlookTable } from './print/outlook.ts';
-import { seasonTable } from './print/season.ts';
 import { airTable, candyTable, heftTable, syrupTable, washTable } from './print/small-answers.ts';
 import { storesTable } from './print/stores.ts';
 import { topsTable, topTable } from './print/top.ts';
 import { provisionCommand } from './provision-command.ts';
+import { seasonCommand } from './season-command.ts';
+import { learnCommand, springCommand } from './spring-commands.ts';
+import { tasksCommand } from './tasks-command.ts';
+import { watchCommand } from './watch-command.ts';
 import { weatherCommand } from './weather-command.ts';
 
 /** Every command, in the order the help lists them. */
@@ -39,24 +40,16 @@ export const commands: readonly Command[] = [
     answer: stores,
     table: storesTable,
   }),
-  objectCommand({
-    name: 'outlook',
-    summary: 'what a colony eats until forage, what it needs, and when its stores would end',
-    contract: outlookContract,
-    answer: outlook,
-    table: outlookTable,
-  }),
+  outlookCommand,
   provisionCommand,
   planCommand,
   mitesCommand,
+  watchCommand,
+  springCommand,
+  learnCommand,
   weatherCommand,
-  objectCommand({
-    name: 'season',
-    summary: 'dates of the season at a place: feeding, cluster, brood, flight, pollen, forage, frost',
-    contract: seasonContract,
-    answer: season,
-    table: seasonTable,
-  }),
+  seasonCommand,
+  tasksCommand,
   objectCommand({
     name: 'syrup',
     summary: 'strength, density and volume of a syrup, and the stores it becomes',

@@ -107,6 +107,7 @@ export const FIELDS: Readonly<
     required: ['station', 'days', 'missingDays', 'rejected', 'monthlyMeanC', 'monthlySdC', 'lastFrost', 'firstFrost', 'winters'],
     inside: { lastFrost: ['p5', 'p50', 'p95'], firstFrost: ['p5', 'p50', 'p95'] },
   },
+  tasks: { input: [], required: ['today', 'tasks', 'yards'], inside: {} },
   season: {
     input: ['place', 'lat'],
     required: [
@@ -143,5 +144,8 @@ export const FIELDS: Readonly<
     required: ['moves', 'syrup', 'candy', 'unite', 'uncovered', 'objective', 'bound', 'gapFrac', 'reasons', 'order'],
   },
   mites: { input: [], required: ['yards', 'colonies', 'records', 'made', 'unread'] },
+  watch: { input: [], required: ['today', 'lines', 'made', 'unread'] },
+  spring: { input: [], required: ['winter', 'colonies', 'survivors', 'said', 'deadouts', 'made', 'unread'] },
+  learn: { input: [], required: ['appetite', 'syrupYield', 'frontShare', 'made', 'unread'] },
   plan: { input: [], required: ['outlooks', 'provision', 'dates', 'tasks', 'unread', 'clashes', 'made'] },
 };

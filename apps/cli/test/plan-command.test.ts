@@ -92,14 +92,24 @@ describe('a journal that is not whole', () => {
   });
 
   test('what is no journal is refused with the first reason', async () => {
-    await refused('dear diary\nweighed hive 7\n', [/not a journal/, /2 lines/, /line 1: not JSON/]);
+    await refused('dear diary\nweighed hive 7\n', [/not a journal: line 1 is not a record \(not JSON\), nor is any other of its 2 lines/]);
     await refused('{"bees":300,"mites":3}\n', [/not a journal/, /kind/]);
+    await refused('weighed hive 7', [/not a journal: line 1 is not a record \(not JSON\)/]);
     await refused('[]\n', [/not a journal/]);
     await refused(LINES[0]!.replace('{', '{"v":99,'), [/not a journal/, /newer version/]);
     await refused('', [/empty/]);
     await refused('\n\n', [/empty/]);
     await refused(new Uint8Array([0x7b, 0, 0xff, 0xfe, 0x0a]), [/not text/]);
     await refused(new Uint8Array([0xff, 0xfe, 0x0a, 0x7b, 0x0a]), [/not text/]);
+  });
+
+  test('a day before the first record is told with the day it begins, a place that is none even where nothing is drawn', async () => {
+    await refused(DEMO, [/--today is 2025-09-18; allowed: 2026-05-02 or later/], ['--today', '2025-09-18']);
+    await refused(
+      DEMO,
+      [/place is "Atlantis"; allowed: a name that winterheft weather --places lists/],
+      [...OPTIONS, '--place', 'Atlantis'],
+    );
   });
 
   test('no colony: a sentence', async () => {

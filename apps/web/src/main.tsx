@@ -23,7 +23,7 @@ window.addEventListener('error', (event) => report(event.error ?? event.message)
 
 // The worker starts while the first screen is fetched and the half-typed is read.
 void work();
-await Promise.all([openSession(), loadScreenAt(location.hash)]);
+const [{ journal }] = await Promise.all([openSession(), loadScreenAt(location.hash)]);
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
     <Guard>
@@ -31,5 +31,7 @@ createRoot(document.getElementById('root') as HTMLElement).render(
     </Guard>
   </StrictMode>,
 );
+// What is not on the screen yet waits for the journal: its files would stand in the way of the reading.
+await journal;
 loadAllScreens();
 registerServiceWorker().catch(report);

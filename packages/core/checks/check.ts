@@ -1,5 +1,5 @@
 import type { Result } from '../src/result/index.ts';
-import type { Mark } from '../src/tables/types.ts';
+import type { Mark, Parameter } from '../src/tables/types.ts';
 
 /**
  * One published figure against ours. Tests run every check, `npm run mutants` runs them after moving a parameter,
@@ -38,6 +38,14 @@ export function row(
   usedForSetting = false,
 ): Check {
   return { name, unit, expected, within, why, source, mark, ours, ...(usedForSetting ? { usedForSetting } : {}) };
+}
+
+/** For a table of parameters: a check that one of them is the figure of its source, with what is expected, how near and why. */
+export function figuresOf<T extends Readonly<Record<string, Parameter>>>(parameters: T) {
+  return (name: keyof T & string, expected: Check['expected'], within: number, why: string): Check => {
+    const { unit, source, mark } = parameters[name]!;
+    return row(`${name}: figure of the source`, unit, expected, within, why, source, mark, () => parameters[name]!.value);
+  };
 }
 
 /** The answer of a command, where a check asks one that must be taken. */

@@ -1,4 +1,4 @@
-import { conductanceOfShape, type EnvelopeOptions, type HiveShape, hiveConductance } from '../src/matter/hive-envelope.ts';
+import { conductanceOfShape, type EnvelopeOptions, filmInWind, type HiveShape, hiveConductance } from '../src/matter/hive-envelope.ts';
 import { stackFlowKgPerS } from '../src/matter/stack-flow.ts';
 import { envelopeParameters } from '../src/tables/parameters-envelope.gen.ts';
 import { type Build, standardBuild } from '../src/tables/parts.ts';
@@ -38,6 +38,7 @@ const HEATED: HiveShape = {
   entranceM2: 0.001,
   upperOpeningM2: 0,
   sharedSides: 0,
+  snowFrac: 0,
 };
 function heatedWPerK(): number {
   const { wallsWPerK, topWPerK, belowWPerK, airWPerK } = conductanceOfShape(HEATED).parts;
@@ -236,6 +237,39 @@ export const envelopeChecks: readonly Check[] = [
   film('filmFloorM2KPerW', 0.92),
   film('filmOutsideM2KPerW', 0.17),
   film('filmUnderM2KPerW', 0.46),
+  ...(
+    [
+      ['still air, film of a wall indoors', 0, 0.12, 0.005, '0.68 h.ft2.F/Btu is 0.1198 m2K/W', 'film-resistance', 'READ'],
+      [
+        'wind of 4 m/s, outer film of the European standard',
+        4,
+        0.04,
+        0.002,
+        'printed with two decimals',
+        'ISO 6946: Rse 0.04 at 4 m/s',
+        'MEMORY',
+      ],
+      ['wind of 15 mph, outer film of the American code', 6.7056, 0.0299, 0.0025, 'printed 0.17 h.ft2.F/Btu', 'film-resistance', 'READ'],
+    ] as const
+  ).map(
+    ([name, wind, expected, within, why, source, mark]): Check => ({
+      name: `film in a wind: ${name}`,
+      unit: 'm2K/W',
+      expected,
+      within,
+      why,
+      source,
+      mark,
+      ours: () => filmInWind(wind),
+    }),
+  ),
+  figure('snowWPerMK', 0.12, 0.01, 'envelope-memory', 'MEMORY'),
+  byHand(
+    'walls of two deeps in snow to the eaves',
+    0.488 * wallsByHand(0.3, 0.3 / 0.12),
+    0.01,
+    () => hive(DOUBLE, { snowFrac: 1 }).whole.wallsWPerK,
+  ),
   figure('pineWPerMK', [0.11, 0.12], 0, 'softwood-conductivity: white pine and spruce'),
   figure('plywoodWPerMK', [0.1, 0.14], 0.001, 'softwood-conductivity: softwood lumber', 'DERIVED'),
   figure('epsWPerMK', [INCH_R / 4.2, INCH_R / 3.6], 0, 'insulation-conductivity: R 3.6 to 4.2 an inch'),

@@ -1,19 +1,8 @@
 import { type Material, materialOf } from '../src/tables/materials.ts';
 import { hivetopParameters } from '../src/tables/parameters-hivetop.gen.ts';
-import { type Check, row } from './check.ts';
+import { type Check, figuresOf, row } from './check.ts';
 
-type Name = keyof typeof hivetopParameters;
-const figure = (name: Name, expected: Check['expected'], within: number, why: string): Check =>
-  row(
-    `${name}: figure of the source`,
-    hivetopParameters[name].unit,
-    expected,
-    within,
-    why,
-    hivetopParameters[name].source,
-    hivetopParameters[name].mark,
-    () => hivetopParameters[name].value,
-  );
+const figure = figuresOf(hivetopParameters);
 
 const material = (
   key: string,

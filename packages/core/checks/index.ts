@@ -10,6 +10,7 @@ import { mitesChecks } from './mites.ts';
 import { partsChecks } from './parts.ts';
 import { phenologyChecks } from './phenology.ts';
 import { provisionChecks } from './provision.ts';
+import { seasonChecks } from './season.ts';
 import { storesChecks } from './stores.ts';
 import { sugarChecks } from './sugar.ts';
 import { unitsChecks } from './units.ts';
@@ -33,6 +34,7 @@ export const checksByTopic: Readonly<Record<string, readonly Check[]>> = {
   parts: partsChecks,
   phenology: phenologyChecks,
   provision: provisionChecks,
+  season: seasonChecks,
   stores: storesChecks,
   sugar: sugarChecks,
   units: unitsChecks,

@@ -2,20 +2,9 @@ import { cutSheets } from '../src/kit/cutting.ts';
 import { candyBoard, footprintOf, kit, syrupBatch } from '../src/kit/index.ts';
 import { kitParameters } from '../src/tables/parameters-kit.gen.ts';
 import { partOf } from '../src/tables/parts.ts';
-import { answerOf, type Check, row } from './check.ts';
+import { answerOf, type Check, figuresOf, row } from './check.ts';
 
-type Name = keyof typeof kitParameters;
-const figure = (name: Name, expected: Check['expected'], within: number, why: string): Check =>
-  row(
-    `${name}: figure of the source`,
-    kitParameters[name].unit,
-    expected,
-    within,
-    why,
-    kitParameters[name].source,
-    kitParameters[name].mark,
-    () => kitParameters[name].value,
-  );
+const figure = figuresOf(kitParameters);
 const INCH = 0.0254;
 const LB = 0.45359237;
 const celsius = (f: number) => ((f - 32) * 5) / 9;

@@ -1,7 +1,7 @@
-import { clopperPearson, type Interval, jeffreys, miteGrowth, wash, wilson } from '../src/mites/index.ts';
+import { clopperPearson, type Interval, jeffreys, miteGrowth, wash, wilson, wilsonCorrected } from '../src/mites/index.ts';
 import type { Check } from './check.ts';
 
-const METHODS = { exact: clopperPearson, Wilson: wilson, Jeffreys: jeffreys } as const;
+const METHODS = { exact: clopperPearson, Wilson: wilson, 'Wilson corrected': wilsonCorrected, Jeffreys: jeffreys } as const;
 type Row = readonly [
   method: keyof typeof METHODS,
   k: number,
@@ -38,6 +38,15 @@ const ROWS: readonly Row[] = [
   ['Jeffreys', 0, 300, 0.95, 0.000002, 0.008331, 5e-7, 'scipy-beta', 'COMPUTED'],
   ['Jeffreys', 1, 29, 0.95, 0.003746, 0.150078, 5e-7, 'scipy-beta', 'COMPUTED'],
   ['Wilson', 4, 20, 0.95, 0.080658, 0.416017, 5e-7, 'scipy-beta', 'COMPUTED'],
+  ['Wilson corrected', 333, 1022, 0.98, 0.2922473, 0.3612773, 5e-8, 'r-prop-test', 'READ'],
+  ['Wilson corrected', 42, 1000, 0.95, 0.03079269, 0.05685194, 5e-9, 'r-prop-test', 'READ'],
+  ['Wilson corrected', 81, 263, 0.95, 0.2535, 0.3682, 5e-5, 'newcombe-1998', 'MEMORY'],
+  ['Wilson corrected', 1, 29, 0.95, 0.0018, 0.1963, 5e-5, 'newcombe-1998', 'MEMORY'],
+  ['Wilson corrected', 0, 300, 0.95, 0, 0.01576, 5e-7, 'scipy-beta', 'COMPUTED'],
+  ['Wilson corrected', 3, 300, 0.95, 0.002586, 0.031402, 5e-7, 'scipy-beta', 'COMPUTED'],
+  ['Wilson corrected', 9, 300, 0.95, 0.01471, 0.058148, 5e-7, 'scipy-beta', 'COMPUTED'],
+  ['Wilson corrected', 15, 148, 0.95, 0.059778, 0.16445, 5e-7, 'scipy-beta', 'COMPUTED'],
+  ['Wilson corrected', 0, 20, 0.95, 0, 0.200453, 5e-7, 'scipy-beta', 'COMPUTED'],
   ['exact', 4, 20, 0.95, 0.057334, 0.436614, 5e-7, 'scipy-beta', 'COMPUTED'],
 ];
 

@@ -23,6 +23,7 @@ const BARE: LeverGeometry = {
   rearHookHeightM: 0,
   centreHeightM: 0.3,
   liftM: 0,
+  pullLeanDeg: 0,
 };
 const tilted = (degrees: number) => EXAMPLE_DEPTH_M * Math.tan((degrees * Math.PI) / 180);
 const hooks = (overhang: number, height = 0) => ({
@@ -123,6 +124,23 @@ export const weighChecks: readonly Check[] = [
     'tilt-examples',
     'COMPUTED',
     () => sumErrorPercent({ ...standardGeometry(), baseDepthM: EXAMPLE_DEPTH_M }),
+  ),
+  ...(
+    [
+      ['over the hive', 10, 24.534],
+      ['away from it', -10, 26.298],
+    ] as const
+  ).map(([way, pullLeanDeg, expected]) =>
+    row(
+      `front reading of 50 kg: pull leaning 10 degrees ${way}, hook 100 mm up`,
+      'kg',
+      expected,
+      0.0006,
+      'half the last printed digit, and a little for the rounding of the angle',
+      'tilt-examples',
+      'COMPUTED',
+      () => edgeReadingKg(EXAMPLE_KG, EXAMPLE_DEPTH_M / 2, { ...BARE, frontHookHeightM: 0.1, pullLeanDeg }, 'front'),
+    ),
   ),
   row('the same for a tall hive', '%', -1.74, 0.01, 'last printed digit', 'tilt-examples', 'COMPUTED', () =>
     sumErrorPercent({ ...standardGeometry(), baseDepthM: EXAMPLE_DEPTH_M, centreHeightM: 0.45 }),

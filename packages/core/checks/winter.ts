@@ -37,7 +37,7 @@ function flatRun(input: { bees: number; tempC: number; from: string; days: numbe
     },
     values,
   );
-  const draw = { seed: 1, colony: 'check', members: 1, fromDay, bees: input.bees, beesSdFrac: 0, pins: {} };
+  const draw = { seed: 1, members: 1, fromDay, bees: input.bees, beesSdFrac: 0, pins: {} };
   const colony = drawColony({ ...draw, broodFromDay: input.broodFrom === null ? null : epochDayOf(input.broodFrom)! }, { appetite: true });
   const outcome = outcomeOf(season, colony, { hiveWPerK: BARE, values }, makeRun(season));
   return { useKg: outcome.toForageKg[0]!, bees: outcome.beesAtEnd[0]! };
@@ -46,7 +46,7 @@ function flatRun(input: { bees: number; tempC: number; from: string; days: numbe
 /** Mean and sd over colonies of what 2,000 colonies of the Swedish study's kind eat in a day [g]. */
 function swedishStudy(): { mean: number; sd: number } {
   const members = 2000;
-  const draw = { seed: 1, colony: 'study', members, fromDay: 0, bees: 16500, beesSdFrac: STUDY_SIZE_CV, pins: {} };
+  const draw = { seed: 1, members, fromDay: 0, bees: 16500, beesSdFrac: STUDY_SIZE_CV, pins: {} };
   const { bees } = drawColony(draw);
   const factor = drawAppetite(draw, levelPrior());
   const use = factor.map((k, i) => k * grams(bees[i]!, 3.5));
@@ -61,9 +61,9 @@ function leastAutumnKg(): number {
   const days = 30;
   const none = Int32Array.of(days);
   const season = prepareSeason({ fromDay, days, members: 1, tempC: new Float64Array(days), flightIndex: none, forageIndex: none }, values);
-  const draw = { seed: 1, colony: 'check', members: 1, fromDay, bees, beesSdFrac: 0, pins: {} };
+  const draw = { seed: 1, members: 1, fromDay, bees, beesSdFrac: 0, pins: {} };
   const prepared = prepareColony({ season, draw, level: levelPrior(), hiveWPerK: BARE, values }, makeRun(season));
-  const doubt = { tare: { key: 'a', sdKg: 0 }, scale: { key: 'a', sdKg: 0 }, own: { key: 'a', sdKg: 0 }, beeKg: 0 };
+  const doubt = { tare: { key: 'a', sdKg: 0 }, scale: { key: 'a', sdKg: 0 }, own: { sdKg: 0 }, beeKg: 0 };
   const flagged = (storesKg: number) => judgeColony(prepared, { kg: storesKg, doubt }, 0.95).lightForWinter === true;
   let storesKg = 10;
   while (flagged(storesKg)) storesKg += 0.5;

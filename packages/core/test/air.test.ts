@@ -89,7 +89,7 @@ describe('laws', () => {
 });
 
 test.each([
-  [{ tempC: 20 }, { kind: 'missing', field: 'rhFrac' }],
+  [{ tempC: 20 }, { kind: 'missing-all', ways: [['rhFrac'], ['rhIceFrac'], ['dewPointC'], ['vapourPa']] }],
   [
     { tempC: 20, rhFrac: 0.5, vapourPa: 100 },
     { kind: 'conflict', why: 'one-humidity' },

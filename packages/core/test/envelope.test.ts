@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { hiveConductance } from '../src/matter/index.ts';
+import { type EnvelopeOptions, hiveConductance } from '../src/matter/index.ts';
 import { type Build, standardBuild } from '../src/tables/parts.ts';
 
-const conductance = (build: Build) => {
-  const answer = hiveConductance(build);
+const conductance = (build: Build, options: EnvelopeOptions = {}) => {
+  const answer = hiveConductance(build, options);
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));
   return answer.value;
 };
@@ -44,4 +44,29 @@ test('the parts add up to the whole, and foam boxes lose less than wooden ones',
       expect(conductance(standardBuild(depths, n, { material: 'foam' })).wPerK).toBeLessThan(wood.wPerK);
     }),
   );
+});
+
+test('wind never lowers and snow never raises what a hive loses, in any hive; both go smoothly', () => {
+  const unit = fc.double({ min: 0, max: 1, noNaN: true });
+  fc.assert(
+    fc.property(boxes, frames, extras, unit, unit, (depths, n, have, a, b) => {
+      const build = [...standardBuild(depths, n), ...asParts(have)];
+      const [less, more] = [Math.min(a, b), Math.max(a, b)];
+      const at = (options: EnvelopeOptions) => conductance(build, options).wPerK;
+      expect(at({ windMPerS: 15 * more })).toBeGreaterThanOrEqual(at({ windMPerS: 15 * less }) * (1 - 1e-12));
+      expect(at({ snowFrac: more })).toBeLessThanOrEqual(at({ snowFrac: less }) * (1 + 1e-12));
+      expect(at({ snowFrac: 0 })).toBe(at({}));
+      // a hundredth of the height cannot change more than a twentieth of the loss
+      expect(at({ snowFrac: Math.min(1, less + 0.01) }) / at({ snowFrac: less })).toBeGreaterThan(0.95);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('a wind or a bank of snow that cannot be is refused by name', () => {
+  for (const options of [{ windMPerS: -1 }, { windMPerS: 40 }, { snowFrac: 1.2 }, { snowFrac: Number.NaN }]) {
+    const answer = hiveConductance(standardBuild(['deep', 'deep'], 10), options);
+    expect(answer.ok).toBe(false);
+    expect(JSON.stringify(answer)).toContain(`hive.${Object.keys(options)[0]}`);
+  }
 });

@@ -96,8 +96,8 @@ function bodyOf(random: Random, kind: Kind, ids: readonly string[]): Bodies[Kind
     super: () => ({ hive: pick(hives), change: pick(['on', 'off'] as const), part: pick(parts), count: count() }),
     weighing: () => ({
       hive: pick(hives),
-      ...(chance(0.7) ? { frontKg: kg(40) } : { word: pick(['heavy', 'fair', 'light'] as const) }),
-      ...(chance(0.5) ? { rearKg: kg(40) } : {}),
+      ...(chance(0.7) ? { frontKg: 0.5 + kg(40) } : { word: pick(['heavy', 'fair', 'light'] as const) }),
+      ...(chance(0.5) ? { rearKg: 0.5 + kg(40) } : {}),
     }),
     'part-weighed': () => ({ parts: [{ part: pick(parts), count: count() }], massKg: kg(9) }),
     look: () => ({
@@ -142,7 +142,12 @@ function bodyOf(random: Random, kind: Kind, ids: readonly string[]): Bodies[Kind
     'top-fitted': () => ({ hive: pick(hives), parts: [{ part: 'rim', count: 1 }], absorbentDryKg: kg(3) }),
     'shut-tick': () => ({ hive: pick(hives), tick: pick(SHUT_TICKS), done: chance(0.7) }),
     sign: () => ({ colony: colony(), sign: pick(['alive', 'silent', 'frost-plume', 'wet-lid', 'frozen-down'] as const) }),
-    'spring-count': () => ({ colony: colony(), alive: chance(0.7), storesKg: kg(9) }),
+    'spring-count': () => ({
+      colony: colony(),
+      alive: chance(0.7),
+      storesKg: kg(9),
+      found: chance(0.2) ? ['heads-in-cells', 'honey-left'] : [],
+    }),
     bloom: () => ({ plant: pick(['willow', 'dandelion']), stage: pick(['first', 'full'] as const) }),
     'weather-file': () => ({ name: 'station.csv', digest: 'deadbeef', days: 1 + below(400) }),
     setting: () =>
@@ -155,6 +160,11 @@ function bodyOf(random: Random, kind: Kind, ids: readonly string[]): Bodies[Kind
     'plan-adopted': () => ({ plan: { made: { seed: below(9) }, moves: [{ gainKg: kg(3) }] } }),
     'step-done': () => ({ plan: pick(ids), step: `s${below(4)}` }),
     refusal: () => ({ subject: colony(), what: 'give', why: 'queen just seen' }),
+    task: () => ({
+      task: pick(['wrap', 'unite'] as const),
+      state: pick(['done', 'not-this-year', 'later'] as const),
+      subjects: [colony()],
+    }),
     pin: () => ({ subject: colony(), rule: pick(['never-give', 'must-get'] as const), on: chance(0.7) }),
     correct: () => ({ target: pick(ids), body: {} }),
     strike: () => ({ target: pick(ids) }),

@@ -66,12 +66,15 @@ describe('the file', () => {
       field: 'body.frontKg',
       value: 1400,
       unit: 'kg',
-      low: 0.1,
-      high: 200,
+      low: 1,
+      high: 150,
     });
     expect(errorOf({ hive: 'h1', frontKg: 0 })).toMatchObject({ kind: 'out-of-range', value: 0 });
     expect(errorOf({ hive: 'h1', frontKg: '21,5' })).toEqual({ kind: 'not-a-number', field: 'body.frontKg', value: '21,5' });
-    expect(errorOf({ hive: 'h1' })).toEqual({ kind: 'missing', field: 'body.frontKg' });
+    expect(errorOf({ hive: 'h1' })).toEqual({
+      kind: 'missing-all',
+      ways: [['body.frontKg'], ['body.rearKg'], ['body.frontKg', 'body.rearKg'], ['body.word']],
+    });
     expect(errorOf({ hive: 'h1', frontKg: 20, word: 'huge' })).toMatchObject({
       kind: 'unknown-choice',
       field: 'body.word',
@@ -201,8 +204,8 @@ describe('the file', () => {
       high: 10,
     });
     expect(errorOf({ key: 'ownRule', value: { colonies: 10, starved: 1 } }, 'setting')).toMatchObject({
-      kind: 'missing',
-      field: 'body.value.grossKg',
+      kind: 'missing-all',
+      ways: [['body.value.grossKg'], ['body.value.frontKg']],
     });
   });
 

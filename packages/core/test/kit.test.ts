@@ -108,7 +108,7 @@ describe('the list', () => {
   test('what is no number, no item or no size of anything is refused', () => {
     expect(fault(kit({ hives: 0, top: 'both' }))).toMatchObject({ field: 'hives' });
     expect(fault(kit({ hives: 2.5, top: 'both' }))).toMatchObject({ kind: 'implausible', why: 'not-whole' });
-    expect(fault(kit({ hives: 3 }))).toMatchObject({ kind: 'missing' });
+    expect(fault(kit({ hives: 3 }))).toEqual({ kind: 'missing-all', ways: [['top'], ['syrup'], ['candy']] });
     expect(fault(kit({ hives: 3, top: 'both', frames: 9 }))).toMatchObject({ kind: 'unknown-choice', field: 'frames' });
     expect(fault(kit({ hives: 3, top: 'both', stock: { foam: -1 } }))).toMatchObject({ field: 'stock.foam' });
     expect(fault(kit({ hives: 3, top: 'both', prices: { mesh: Number.NaN } }))).toMatchObject({

@@ -9,11 +9,15 @@ const STATES = 200;
 const SEED = Number(process.env['SEED'] ?? 20260914);
 const key = keyOf(SEED, 'measure-next', 'states');
 
-/** What is gained by less than this is not told apart: the answer leaves out what cuts the doubt by less than 0.01 kg. */
-const NEAR_KG = 0.015;
+/** The answer leaves out what cuts the doubt by less than this; so near may also lie a reading of the scale that cannot be known before. */
+const LEAST_CUT_KG = 0.01;
+/** Digits only: the named measurement is the best one, not one near it. */
+const DIGITS_KG = 1e-6;
 /**
- * Measurements whose worth hangs on what the scale will show: the promise is for a hive whose honey sits as usual, the hive found has
- * its own front share and, where weight and count disagree, another weight. The others must come to the promise to the digit.
+ * Measurements whose worth hangs on what the scale will show. They cannot be exact: the promise is for a hive whose honey sits as
+ * usual, while the one found has its own front share. Where a front reading and the count of combs disagree, the rear reading that
+ * makes up the believed weight says that the honey sits far off the middle, and the error of the two readings is up to 7 % another
+ * (seeds 1 to 10; 1 % on the seed run here). The others must come to the promise to the digit.
  */
 const BY_SCALE = new Set<Measurement>(['weigh', 'second-edge', 'wait-and-weigh', 'clear-snow']);
 
@@ -240,7 +244,7 @@ function mainDepth(build: Build): string | undefined {
 
 test(`the measurement named next is the best of all in ${STATES} random states (SEED=${SEED})`, () => {
   const named = new Map<string, number>();
-  let compared = 0;
+  let [compared, exact, namedStates] = [0, 0, 0];
   for (let state = 0; state < STATES; state++) {
     const drawn = randomState(state);
     const { input } = drawn;
@@ -257,17 +261,24 @@ test(`the measurement named next is the best of all in ${STATES} random states (
     const next = now.value.measureNext;
     const best = Math.min(now.value.sdKg, ...after.values());
     const reached = next === null ? now.value.sdKg : after.get(next.what);
-    expect(reached, `state ${state}: ${next?.what ?? 'nothing'} is the best of ${JSON.stringify([...after])}`).toBeLessThan(best + NEAR_KG);
+    const first = [...after].reduce((a, b) => (b[1] < a[1] ? b : a), ['nothing', Number.POSITIVE_INFINITY] as [string, number])[0];
+    const onScale = [first, next?.what].some((what) => BY_SCALE.has(what as Measurement));
+    const near = next === null || (onScale && next.what !== first) ? LEAST_CUT_KG : DIGITS_KG;
+    if (next !== null && next.what === first) exact++;
+    expect(reached, `state ${state}: ${next?.what ?? 'nothing'} is the best of ${JSON.stringify([...after])}`).toBeLessThan(best + near);
     for (const one of now.value.measurements) {
       compared++;
       const apart = Math.abs(after.get(one.what)! - one.sdKg);
       expect(apart, `state ${state}: ${one.what} promises ${one.sdKg}, gives ${after.get(one.what)}`).toBeLessThan(
-        BY_SCALE.has(one.what) ? 0.1 * one.sdKg : 1e-6,
+        BY_SCALE.has(one.what) ? 0.1 * one.sdKg : DIGITS_KG,
       );
     }
+    if (next !== null) namedStates++;
     const name = next?.what ?? 'nothing';
     named.set(name, (named.get(name) ?? 0) + 1);
   }
   expect(compared).toBeGreaterThan(STATES);
+  // ties on the scale alone may name the second: no more than one in a hundred
+  expect(exact).toBeGreaterThanOrEqual(0.99 * namedStates);
   expect([...named.keys()].filter((name) => name !== 'nothing').length, JSON.stringify([...named])).toBeGreaterThanOrEqual(4);
 });

@@ -64,6 +64,15 @@ describe('stores', () => {
     expect(both).toEqual({ ok: false, error: { kind: 'conflict', fields: ['framesOfBees', 'seamsOfBees'], why: 'give-one' } });
   });
 
+  test('a weight without an error has the one of a weighing at both edges', () => {
+    for (const kg of [18, 26, 36]) {
+      const both = heft({ frontKg: kg, rearKg: kg });
+      if (!both.ok) throw new Error('readings were refused');
+      const { totalKg, sdKg } = both.value;
+      expect(ask({ grossKg: totalKg }).errorParts.scaleKg).toBeCloseTo(sdKg, 9);
+    }
+  });
+
   test('a hive read at both edges is not sent to its second edge, one read at one edge is', () => {
     const both = heft({ frontKg: 26, rearKg: 25 });
     const front = heft({ frontKg: 26 });

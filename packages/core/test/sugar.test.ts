@@ -148,7 +148,17 @@ describe('syrup', () => {
   });
 
   test.each([
-    [{}, { kind: 'missing', field: 'sugarKg' }],
+    [
+      {},
+      {
+        kind: 'missing-all',
+        ways: [
+          ['sugarKg', 'waterKg'],
+          ['ratio', 'basis', 'volumeL'],
+          ['ratio', 'basis', 'sugarKg'],
+        ],
+      },
+    ],
     [{ sugarKg: 1 }, { kind: 'missing', field: 'waterKg' }],
     [
       { sugarKg: 0, waterKg: 1 },
@@ -172,7 +182,7 @@ describe('syrup', () => {
     ],
     [
       { ratio: '2:1', basis: 'mass' as const },
-      { kind: 'missing', field: 'sugarKg' },
+      { kind: 'missing-all', ways: [['volumeL'], ['sugarKg']] },
     ],
     [
       { ratio: 'two to one', basis: 'mass' as const, sugarKg: 1 },
@@ -215,7 +225,7 @@ describe('candy and honey', () => {
   });
 
   test.each([
-    [{}, { kind: 'missing', field: 'lengthM' }],
+    [{}, { kind: 'missing-all', ways: [['lengthM', 'widthM', 'depthM'], ['sugarKg']] }],
     [
       { lengthM: 0.4, widthM: 0.3 },
       { kind: 'missing', field: 'depthM' },

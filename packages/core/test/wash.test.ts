@@ -1,7 +1,7 @@
 import quantile from '@stdlib/stats-base-dists-beta-quantile';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clopperPearson, jeffreys, miteGrowth, wash, wilson } from '../src/mites/index.ts';
+import { clopperPearson, jeffreys, miteGrowth, wash, wilson, wilsonCorrected } from '../src/mites/index.ts';
 
 const counts = fc.integer({ min: 1, max: 1000 }).chain((n) => fc.tuple(fc.integer({ min: 0, max: n }), fc.constant(n)));
 const certainty = fc.double({ min: 0.5, max: 0.999, noNaN: true });
@@ -50,7 +50,7 @@ describe('intervals', () => {
   test('every interval holds its own share, widens with certainty, and mirrors', () => {
     fc.assert(
       fc.property(counts, certainty, ([k, n], c) => {
-        for (const method of [clopperPearson, wilson]) {
+        for (const method of [clopperPearson, wilson, wilsonCorrected]) {
           const { low, high } = method(k, n, c);
           expect(low).toBeLessThanOrEqual(k / n + 1e-12);
           expect(high).toBeGreaterThanOrEqual(k / n - 1e-12);
@@ -90,7 +90,7 @@ describe('intervals', () => {
     [1, 10, 1],
     [1, 10, Number.NaN],
   ])('throws for %s of %s at %s', (k, n, c) => {
-    for (const method of [clopperPearson, wilson, jeffreys]) expect(() => method(k, n, c)).toThrow(RangeError);
+    for (const method of [clopperPearson, wilson, wilsonCorrected, jeffreys]) expect(() => method(k, n, c)).toThrow(RangeError);
   });
 });
 

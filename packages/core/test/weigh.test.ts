@@ -30,23 +30,28 @@ const geometries: fc.Arbitrary<LeverGeometry> = fc.record({
   rearHookHeightM: metres(0, 0.3),
   centreHeightM: metres(0.1, 0.5),
   liftM: metres(0, 0.03),
+  pullLeanDeg: metres(-15, 15),
 });
 const hives = fc.record({ massKg: metres(8, 150), lean: metres(-0.06, 0.06), geometry: geometries });
 
 describe('lever', () => {
   /**
-   * Virtual work: a rigid hive turned about the line it rests on. Weight does work as its centre rises, the pull as its hook rises;
-   * the pull is the derivative of the one by the other. Nothing of the moment equation is used.
+   * Virtual work: a rigid hive turned about the line it rests on. Weight does work as its centre rises, the pull as its hook goes the
+   * way of the pull: up, and towards the resting edge by so much as it leans over the hive. The pull is the derivative of the one by
+   * the other. Nothing of the moment equation is used.
    */
   function pullByVirtualWork(massKg: number, armM: number, hookArmM: number, hookHeightM: number, geometry: LeverGeometry): number {
     const tilt = Math.atan(geometry.liftM / geometry.baseDepthM);
     const height = (alongM: number, upM: number, angle: number) => alongM * Math.sin(angle) + upM * Math.cos(angle);
     const step = 1e-5;
     const rise = (alongM: number, upM: number) => height(alongM, upM, tilt + step) - height(alongM, upM, tilt - step);
-    return (massKg * rise(armM, geometry.centreHeightM)) / rise(hookArmM, hookHeightM);
+    const out = (alongM: number, upM: number, angle: number) => alongM * Math.cos(angle) - upM * Math.sin(angle);
+    const inward = out(hookArmM, hookHeightM, tilt - step) - out(hookArmM, hookHeightM, tilt + step);
+    const lean = (geometry.pullLeanDeg * Math.PI) / 180;
+    return (massKg * rise(armM, geometry.centreHeightM)) / (rise(hookArmM, hookHeightM) * Math.cos(lean) + inward * Math.sin(lean));
   }
 
-  test('the reading is the derivative of the potential energy by the height of the hook', () => {
+  test('the reading is the derivative of the potential energy by the way of the hook along the pull', () => {
     fc.assert(
       fc.property(hives, ({ massKg, lean, geometry }) => {
         const { baseDepthM: L, pivotInsetM: d } = geometry;
@@ -76,13 +81,14 @@ describe('lever', () => {
     );
   });
 
-  test('a hook further out, a pivot further in and a higher lift read low, a higher hook reads high', () => {
+  test('a hook further out, a pivot further in and a higher lift read low, a higher hook and a pull that leans away read high', () => {
     const base = { ...standardGeometry(), liftM: 0.02, frontHookHeightM: 0.05 };
     const reading = (changes: Partial<LeverGeometry>) => edgeReadingKg(45, 0.25, { ...base, ...changes }, 'front');
     expect(reading({ frontOverhangM: 0.05 })).toBeLessThan(reading({}));
     expect(reading({ pivotInsetM: 0.02 })).toBeLessThan(reading({}));
     expect(reading({ liftM: 0.03 })).toBeLessThan(reading({}));
     expect(reading({ frontHookHeightM: 0.2 })).toBeGreaterThan(reading({}));
+    expect(reading({ pullLeanDeg: -10 })).toBeGreaterThan(reading({}));
   });
 });
 
@@ -164,7 +170,7 @@ describe('heft', () => {
   });
 
   test.each([
-    [{}, { kind: 'missing', field: 'frontKg' }],
+    [{}, { kind: 'missing-all', ways: [['frontKg'], ['rearKg'], ['frontKg', 'rearKg']] }],
     [
       { frontKg: 0, rearKg: 20 },
       { kind: 'out-of-range', field: 'frontKg', unit: 'kg' },
@@ -174,7 +180,7 @@ describe('heft', () => {
     [{ rearKg: Number.NaN }, { kind: 'not-a-number', field: 'rearKg' }],
     [
       { frontKg: 5, rearKg: 40 },
-      { kind: 'implausible', field: 'frontKg', why: 'edges-not-one-hive' },
+      { kind: 'conflict', fields: ['frontKg', 'rearKg'], why: 'edges-not-one-hive' },
     ],
     [
       { frontKg: 100, rearKg: 90 },

@@ -86,7 +86,7 @@ function season(members: number, tempAt: (member: number, day: number) => number
 const cold = (_: number, d: number) => -8 + 14 * Math.cos((2 * Math.PI * (d + 40)) / 365);
 
 describe('a winter of a colony', () => {
-  const input = { seed: 1, colony: 'c', members: 3, fromDay: 20712, bees: 16000, beesSdFrac: 0, pins: {} };
+  const input = { seed: 1, members: 3, fromDay: 20712, bees: 16000, beesSdFrac: 0, pins: {} };
 
   test('the kernel eats on its first day what the one-day model says (no brood yet)', () => {
     const yard = season(3, cold);
@@ -131,11 +131,11 @@ describe('a winter of a colony', () => {
 describe('need and the chance to hold', () => {
   const members = 400;
   const yard = season(members, cold);
-  const draw = { seed: 7, colony: 'c1', members, fromDay: 20712, bees: 15000, beesSdFrac: 0.15, pins: {} };
+  const draw = { seed: 7, members, fromDay: 20712, bees: 15000, beesSdFrac: 0.15, pins: {} };
   const colony = drawColony(draw);
   const outcome = outcomeOf(yard, colony, { hiveWPerK: 1.5, values }, makeRun(yard));
   const factor = drawAppetite(draw, levelPrior());
-  const doubt = { tare: { key: 'b', sdKg: 2 }, scale: { key: 's', sdKg: 0.5 }, own: { key: 'c1', sdKg: 1 }, beeKg: values.beeMassKg };
+  const doubt = { tare: { key: 'b', sdKg: 2 }, scale: { key: 's', sdKg: 0.5 }, own: { sdKg: 1 }, beeKg: values.beeMassKg };
   const errors = storesErrors(doubt, { seed: 7, beesOff: colony.bees.map((n) => n - 15000) });
   const ask = (storesKg: number | null, certaintyFrac = 0.95) => judge({ outcome, factor, errors, storesKg, reserveKg: 2, certaintyFrac });
 

@@ -61,7 +61,7 @@ export function smallYard(seed: number): ProvisionInput {
     sugarKg: d.pick([0, 2.8, 6, 20]),
     feeders: d.whole(0, 2),
     daysToLastFeeding: d.pick([1, 5.5, 8]),
-    rules: { needToleranceKg: 0, gapFrac: 0, nodes: 100_000, syrupStepL: SYRUP_STEP_L },
+    rules: { needToleranceKg: 0, gapFrac: 0, nodes: 100_000, syrupStepL: SYRUP_STEP_L, leastSyrupL: seed % 3 === 0 ? 2 * SYRUP_STEP_L : 0 },
   };
 }
 
@@ -253,5 +253,8 @@ function waysToFeed(input: ProvisionInput, mayGet: (i: number) => boolean): { sy
       counts(syrupMost).flatMap((s) => counts(candyMost).map((k) => ({ syrup: [...syrup, s], candy: [...candy, k] }))),
     );
   });
-  return ways.filter(({ syrup }) => syrup.filter((n) => n > 0).length <= (input.feeders ?? 0));
+  const leastL = input.rules?.leastSyrupL ?? 0;
+  return ways.filter(
+    ({ syrup }) => syrup.filter((n) => n > 0).length <= (input.feeders ?? 0) && syrup.every((n) => n === 0 || n * SYRUP_STEP_L >= leastL),
+  );
 }

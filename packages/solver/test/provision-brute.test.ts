@@ -35,6 +35,7 @@ const LOOSENED: Record<string, (input: ProvisionInput) => ProvisionInput> = {
   'P11 feeders': (x) => ({ ...x, feeders: 4 }),
   'P11 days': (x) => ({ ...x, daysToLastFeeding: (x.daysToLastFeeding ?? 0) + 4 }),
   'P11 refused': (x) => each(x, () => ({ refusesSyrup: false })),
+  'P11 least': (x) => ({ ...x, rules: { ...x.rules, leastSyrupL: 0 } }),
   'P12 sugar': (x) => ({ ...x, sugarKg: 50 }),
   'P13 rim': (x) => each(x, (c) => ({ candyRimKg: (c.candyRimKg ?? 0) + CANDY_STEP_KG })),
 };

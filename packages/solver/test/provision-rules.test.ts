@@ -175,6 +175,19 @@ describe('feeding and uniting', () => {
     expect(codes(late)).toContain('no-feeding-days');
   });
 
+  test('[P11] no colony is fed less than is worth a feeder, with a solver and without', () => {
+    // 0.1 kg beyond the tolerance: without the rule 0.2 L would do
+    const lacks = { ...getter, hasKg: getter.needKg - p.needToleranceKg.value - 0.1, emptyCombs: [], candyRimKg: 0 };
+    const litres = (answer: ProvisionAnswer) => answer.syrup.map((s) => s.litres);
+    const rules = { lossToleranceColonies: 0 };
+    expect(litres(planOf({ colonies: [lacks], ...feed, rules }))).toEqual([p.leastSyrupL.value]);
+    expect(litres(planOf({ colonies: [lacks], ...feed, rules: { ...rules, leastSyrupL: 0 } }))).toEqual([0.2]);
+    const greedy = provision({ colonies: [lacks], ...feed, rules }, {});
+    expect(greedy.ok && litres(greedy.value)).toEqual([p.leastSyrupL.value]);
+    const slow = planOf({ colonies: [{ ...lacks, uptakeLPerDay: 0.09 }], ...feed, rules });
+    expect([slow.syrup, codes(slow).includes('uptake-limit')]).toEqual([[], true]);
+  });
+
   test('[P11] syrup is planned on seven pounds of stores from a US gallon of 2:1', () => {
     const { syrup } = planOf({ colonies: [{ ...getter, candyRimKg: 0 }], ...feed });
     // 7 lb and 3.785 L; the published rule, to the two digits it has

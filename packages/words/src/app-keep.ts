@@ -10,8 +10,17 @@ export const keep = {
     fresh === 0 ? `All of it was copied on ${day}.` : `Copied on ${day}; ${many(fresh, 'record', 'records')} since.`,
   copy: 'Copy to a file',
   share: 'Send the file',
-  copied: (name: string) => `${name} was handed to the browser. Look that it lies in your downloads, and take it off this device.`,
-  shared: 'Handed to the program you chose.',
+  /** After a file was handed out: no browser says whether it was written. */
+  handed: {
+    saved: (name: string, day: string) =>
+      `${name} was handed to the browser on ${day}. Whether it was written, the browser does not say: look in your downloads. Until it was seen nothing counts as copied.`,
+    sent: (name: string, day: string) =>
+      `${name} was handed to the program you chose on ${day}. Look there whether it arrived. Until it was seen nothing counts as copied.`,
+  },
+  isThere: 'The file is there',
+  isNotThere: 'It is not',
+  readBack: 'Or take it in below: then Winterheft looks for itself whether everything stands in it.',
+  holdsAll: 'Every record of this device stands in this file: it counts as a copy.',
   copyWhere: 'A file on the same phone is lost with the phone. Send it to a second device, or by cable to a computer.',
   take: 'Take a file in',
   takeHint: 'Choose a journal file of this program. Nothing is added before you have seen what is in it.',
@@ -31,7 +40,8 @@ export const keep = {
   demoCopy: 'The demo is the same in every copy; nothing of it has to be kept.',
   unreadMore: (n: number) => `and ${many(n, 'more line', 'more lines')}`,
   reading: 'Looking through the file.',
-  adding: 'Adding. A large file takes up to a minute.',
+  adding: 'Adding. Go on meanwhile; everything else works.',
+  addingOf: (done: number, of: number) => `${done} of ${of}.`,
   toStart: 'To the first screen',
   clashTitle: 'Clashes',
   clashMore: (n: number) => `and ${n} more`,

@@ -9,6 +9,8 @@ export const sheet = {
   toSheet: 'Back to the sheet',
   pages: (n: number) => `${many(n, 'page', 'pages')}, A4 or Letter, black only.`,
   preview: 'The sheet as it prints',
+  enlarge: 'Enlarge',
+  whole: 'Whole page',
   reckoning: 'Reckoning what each needs.',
   noHives: 'No hive with a living colony stands here.',
   notReckoned: (says: string) => `No needs can be reckoned, so the sheet has empty columns: ${says}`,

@@ -10,12 +10,33 @@ import { round } from './app-round.ts';
 import { settings } from './app-settings.ts';
 import { sheet } from './app-sheet.ts';
 import { shell } from './app-shell.ts';
+import { spring } from './app-spring.ts';
 import { hiveTop } from './app-top.ts';
+import { trace } from './app-trace.ts';
+import { watch } from './app-watch.ts';
 import { yard } from './app-yard.ts';
 import type { Widened } from './language.ts';
 
 /** Every sentence of the app in English. */
-export const appEnglish = { shell, provision, bank, begin, keep, settings, outlook, colony, yard, round, sheet, hiveTop, kit, mites };
+export const appEnglish = {
+  shell,
+  provision,
+  bank,
+  begin,
+  keep,
+  settings,
+  outlook,
+  colony,
+  yard,
+  round,
+  sheet,
+  hiveTop,
+  kit,
+  mites,
+  watch,
+  spring,
+  trace,
+};
 
 /** What a language has to say in the app. One that leaves out a key does not compile. */
 export type AppWords = Widened<typeof appEnglish>;

@@ -37,6 +37,7 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
   [/MeanC$|TempC$|^tempC$|OutsideC$|outsideC$|C$/, '°C'],
   [/M2$/, 'm²'],
   [/M$/, 'm'],
+  [/Deg$/, 'degrees'],
   [/Mm$/, 'mm'],
   [/Pa$/, 'Pa'],
   [/W$/, 'W'],

@@ -3,6 +3,7 @@ export type { Caution } from './english/cautions.ts';
 export type { Naming } from './english/provision.ts';
 export { type Allowed, type Fault, type InputFault, unitOfField, type Wanted } from './fault.ts';
 export { english, type Words } from './language.ts';
+export { calendarEvents, dateEvents } from './season-calendar.ts';
 export { columnsOf, listed, plainText, shortened } from './text.ts';
 export {
   dayMonth,

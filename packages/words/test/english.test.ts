@@ -11,7 +11,8 @@ type IsLanguage<T> = T extends Words ? true : false;
 const core = fileURLToPath(new URL('../../core/src', import.meta.url));
 const sources = readdirSync(core, { recursive: true })
   .map(String)
-  .filter((name) => name.endsWith('.ts') && !name.endsWith('.gen.ts'))
+  // why a line of a station file is left out is a closed type: a language that lacks one does not compile
+  .filter((name) => name.endsWith('.ts') && !name.endsWith('.gen.ts') && !name.endsWith('weather/station.ts'))
   .map((name) => readFileSync(join(core, name), 'utf8'));
 const found = (pattern: RegExp) => [...new Set(sources.flatMap((text) => [...text.matchAll(pattern)].map((match) => match[1] ?? '')))];
 
@@ -77,6 +78,14 @@ describe('chances are counted', () => {
 describe('a fault is one line that names field, value and what is allowed', () => {
   const FAULTS: readonly (readonly [Fault, RegExp])[] = [
     [{ kind: 'missing', field: 'bees' }, /^bees is missing; allowed: /],
+    [
+      { kind: 'missing-all', ways: [['frontKg'], ['rearKg'], ['frontKg', 'rearKg']] },
+      /^frontKg and rearKg are missing; allowed: frontKg, or rearKg, or both$/,
+    ],
+    [
+      { kind: 'missing-all', ways: [['lengthM', 'widthM', 'depthM'], ['sugarKg']] },
+      /^lengthM, widthM, depthM and sugarKg are missing; allowed: lengthM, widthM and depthM, or sugarKg$/,
+    ],
     [{ kind: 'not-a-number', field: 'frontKg', value: '12,5' }, /12,5.*allowed.*12\.5/],
     [{ kind: 'out-of-range', field: 'frontKg', value: 900, unit: '', low: 0, high: 150 }, /^frontKg is 900 kg; allowed: 0 to 150 kg$/],
     [{ kind: 'not-a-date', field: 'from', value: '2026-02-30' }, /2026-02-30.*allowed.*2026-09-14/],

@@ -13,7 +13,7 @@ import {
 import * as z from 'zod';
 
 const within = ({ low, high }: { readonly low: number; readonly high: number }) => z.number().min(low).max(high);
-const length = (field: keyof typeof GEOMETRY_RANGES, meaning: string) =>
+const length = (field: Exclude<keyof typeof GEOMETRY_RANGES, 'pullLeanDeg'>, meaning: string) =>
   within(GEOMETRY_RANGES[field]).default(weighParameters[field].value).describe(`${meaning} [m]`);
 const gross = plausibleGrossRange();
 
@@ -31,6 +31,9 @@ export const input = z.strictObject({
   rearHookHeightM: length('rearHookHeightM', 'the same at the rear'),
   centreHeightM: length('centreHeightM', 'height of the centre of the hive above its base: one deep box about 0.17, two 0.30, three 0.45'),
   liftM: length('liftM', 'how far the edge is lifted when read'),
+  pullLeanDeg: within(GEOMETRY_RANGES.pullLeanDeg)
+    .default(weighParameters.pullLeanDeg.value)
+    .describe('how far the pull leans over the hive [degrees]; negative away from it'),
   scaleStepKg: within(SCALE_STEP_KG).default(weighParameters.scaleStepKg.value).describe('smallest step the scale shows [kg]'),
   scaleCalibrationFrac: within(SCALE_CALIBRATION)
     .default(weighParameters.scaleCalibrationFrac.value)

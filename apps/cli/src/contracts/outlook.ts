@@ -1,4 +1,4 @@
-import { OUTLOOK_RANGES, winterParameters } from '@winterheft/core';
+import { ENVELOPE_RANGES, OUTLOOK_RANGES, winterParameters } from '@winterheft/core';
 import * as z from 'zod';
 
 const range = (name: keyof typeof OUTLOOK_RANGES) => z.number().min(OUTLOOK_RANGES[name].low).max(OUTLOOK_RANGES[name].high);
@@ -41,6 +41,18 @@ export const input = z.strictObject({
         )
         .optional()
         .describe('parts the hive is made of, instead of conductanceWPerK'),
+      windMPerS: z
+        .number()
+        .min(ENVELOPE_RANGES.windMPerS.low)
+        .max(ENVELOPE_RANGES.windMPerS.high)
+        .optional()
+        .describe('with a build: wind along its walls [m/s]; left out: moving air of the code tables'),
+      snowFrac: z
+        .number()
+        .min(ENVELOPE_RANGES.snowFrac.low)
+        .max(ENVELOPE_RANGES.snowFrac.high)
+        .optional()
+        .describe('with a build: share of the height of its walls in snow; 1: to the eaves'),
     })
     .default({ conductanceWPerK: winterParameters.bareHiveWPerK.value })
     .describe('left out: bare wood with a top vent'),
@@ -119,6 +131,14 @@ export const output = z.strictObject({
   contactKg: massKg.describe('what the combs at the cluster must hold for the longest spell of cold [kg]'),
   hiveWPerK: z.number().describe('heat lost per kelvin around the cluster [W/K]'),
   forageDate: dateSpread.describe('first dependable forage'),
+  climate: z
+    .strictObject({
+      name: z.string().describe('place, or the station of the record'),
+      placeErrorSdC: z.number().describe('standard deviation of the error of the winter mean for the yard [°C]'),
+      notes: z.array(z.looseObject({ code: z.string() })).describe('what has to be said of where the weather comes from'),
+    })
+    .nullable()
+    .describe('null where the daily means were given'),
   ownRule: z
     .strictObject({
       storesKg: massKg.describe('stores the rule leaves [kg]'),

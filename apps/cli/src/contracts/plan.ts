@@ -27,7 +27,7 @@ export const input = z.object({
   body: anyObject.describe('fields of the kind'),
 });
 
-const colonyLine = outlookOutput.omit({ ownRule: true }).extend({
+const colonyLine = outlookOutput.omit({ ownRule: true, climate: true }).extend({
   colony: z.string(),
   hive: z.string(),
   yard: z.string(),

@@ -111,6 +111,7 @@ export const input = z.strictObject({
       ripeningDays: range('ripeningDays').default(p.ripeningDays.value).describe('last feeding days left for drying'),
       syrupSugarFrac: range('syrupSugarFrac').default(AUTUMN_SYRUP_SUGAR_FRAC).describe('sugar by mass of the syrup'),
       syrupStepL: range('syrupStepL').default(p.syrupStepL.value).describe('amounts of syrup are multiples of this [L]'),
+      leastSyrupL: range('leastSyrupL').default(p.leastSyrupL.value).describe('no colony is fed less syrup than this [L]'),
       buySugarUpToKg: range('sugarKg').default(0).describe('sugar that may be bought [kg]'),
       pricePerColony: range('price').optional().describe('one sum instead of ranks: what a colony is worth'),
       gapFrac: range('gapFrac').default(p.gapFrac.value).describe('relative gap at which the solver may stop'),

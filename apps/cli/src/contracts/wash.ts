@@ -38,8 +38,8 @@ export const output = z.strictObject({
     .literal('clopper-pearson')
     .describe('name of the interval: exact binomial, shown because it never covers the truth less often than it says'),
   otherIntervals: z
-    .strictObject({ wilson: ends, jeffreys: ends })
-    .describe('two other usual intervals of the same count, right on average and too short at some levels'),
+    .strictObject({ wilson: ends, wilsonCorrected: ends, jeffreys: ends })
+    .describe('other usual intervals of the same count: Wilson plain and with continuity correction, Jeffreys; too short at some levels'),
   chanceAboveFrac: z
     .number()
     .optional()

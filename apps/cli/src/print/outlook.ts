@@ -58,6 +58,7 @@ export function outlookTable(answer: OutlookAnswer, { words, units, input }: Vie
     ...(answer.extrapolating
       ? [paragraph(`${w.extrapolated}: ${answer.extrapolatingBecause.map((why) => w.extrapolating[why]).join('; ')}.`)]
       : []),
+    ...(answer.climate?.notes ?? []).map((note) => paragraph(words.climateNote(note))),
     paragraph(w.madeWith(answer.members, answer.seed)),
   ].join('\n');
 

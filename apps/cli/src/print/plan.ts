@@ -1,4 +1,4 @@
-import type { ColonyOutlook, Plan } from '@winterheft/core';
+import type { ColonyOutlook, Plan, SeasonDate } from '@winterheft/core';
 import { dayMonth, decimals, listed, type Naming, placesFor, shortened } from '@winterheft/words';
 import type { View } from '../command.ts';
 import { entry, facts, paragraph, table } from './layout.ts';
@@ -7,6 +7,17 @@ import { provisionLines, provisionSteps } from './provision.ts';
 const LABEL_COLUMNS = 10;
 const STATE_COLUMNS = 10;
 const SHOWN_CLASHES = 10;
+
+/** The dates a plan hangs on; `season` and `tasks` tell the others. */
+const DATES = [
+  'guardDay',
+  'lastFrameDay',
+  'lastFeedingDay',
+  'coldDay',
+  'firstFlight',
+  'firstPollen',
+  'firstForage',
+] as const satisfies readonly SeasonDate[];
 
 /** One row per colony, the steps in order, the dates, what was not read. */
 export function planTable(plan: Plan, view: View): string {
@@ -115,9 +126,10 @@ function todo(line: ColonyOutlook, numbers: readonly number[], { words, units }:
 function dateLines(yard: Plan['dates'][number], { words }: View): string {
   const w = words.plan;
   const day = (iso: string | null) => (iso === null ? w.nothing : dayMonth(iso));
-  const rows = Object.entries(yard.dates).map(
-    ([name, odds]) => [w.dateNames[name] ?? name, w.years(day(odds.p10), day(odds.p50), day(odds.p90))] as const,
-  );
+  const rows = DATES.flatMap((name) => {
+    const odds = yard.dates[name];
+    return odds === undefined ? [] : [[words.season.names[name], w.years(day(odds.p10), day(odds.p50), day(odds.p90))] as const];
+  });
   return [`${w.dates} (${shortened(yard.yardName, 24)}, ${yard.climate.name}): ${w.datesHead}`, facts(rows)].join('\n');
 }
 

@@ -1,5 +1,5 @@
 import { SEASON_DATES, type SeasonAnswer } from '@winterheft/core';
-import { dayMonth } from '@winterheft/words';
+import { dayMonth, decimals } from '@winterheft/words';
 import type { View } from '../command.ts';
 import { facts, paragraph } from './layout.ts';
 
@@ -13,7 +13,15 @@ export function seasonTable(answer: SeasonAnswer, { words }: View): string {
         const { p10, p50, p90 } = answer[name];
         return [w.names[name], `${day(p10)} / ${day(p50)} / ${day(p90)}`] as const;
       }),
+      ...answer.sun.map(({ date, riseUtc, setUtc, dayHours }) => {
+        const hours = decimals(dayHours, 1);
+        return [
+          `${w.sun} ${dayMonth(date)}`,
+          riseUtc === null || setUtc === null ? w.dayLength(hours) : w.sunUp(riseUtc, setUtc, hours),
+        ] as const;
+      }),
     ]),
+    ...answer.climate.notes.map((note) => paragraph(words.climateNote(note))),
     ...answer.notes.map((note) => paragraph(w.notes[note])),
   ].join('\n');
 }

@@ -20,3 +20,6 @@ function stored(): string | null {
     return null;
   }
 }
+
+/** The demo holding has a database of its own. */
+export const databaseName = isDemo ? 'winterheft-demo' : 'winterheft';

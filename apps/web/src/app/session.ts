@@ -1,15 +1,16 @@
 import type { FieldError, Holding, JournalRecord, Result } from '@winterheft/core';
+import { proxy } from 'comlink';
 import { work } from '../background/client.ts';
 import type { Snapshot } from '../background/holder.ts';
 import { openDatabase } from '../store/database.ts';
 import { Drafts } from '../store/drafts.ts';
 import { JournalStore, type NewRecord, type StoreTrouble, troubleOf } from '../store/journal-store.ts';
 import { demoText } from './demo.ts';
-import { isDemo, setDemo } from './demo-flag.ts';
+import { databaseName, isDemo, setDemo } from './demo-flag.ts';
 import { Held, useHeld } from './held.ts';
-import { atNow, todayIso } from './today.ts';
+import { atNow } from './today.ts';
 
-/** When the journal was last handed out as a file: everything up to row `n` went along. */
+/** When the journal was last copied to a file that was seen to be there: everything up to row `n` is in it. */
 export interface Copied {
   readonly n: number;
   readonly date: string;
@@ -24,8 +25,7 @@ export interface SessionState {
   readonly mishap: string | null;
 }
 
-export { isDemo };
-export const databaseName = isDemo ? 'winterheft-demo' : 'winterheft';
+export { databaseName, isDemo };
 
 const world = { nowMs: () => Date.now(), random: (bytes: number) => crypto.getRandomValues(new Uint8Array(bytes)), at: () => atNow() };
 const database = openDatabase(databaseName);
@@ -40,25 +40,25 @@ export const store = new JournalStore(database, world, (unsaved) => {
 
 /**
  * Opens what this device keeps: first what was half typed (so that the first paint has it), then the journal.
- * Gives back as soon as the screens can be shown; the journal follows.
+ * Gives back as soon as the screens can be shown; `journal` ends when it is there, or has been said to be in trouble.
  */
-export async function openSession(): Promise<void> {
+export async function openSession(): Promise<{ readonly journal: Promise<void> }> {
   database.on('versionchange', () => {
     database.close({ disableAutoOpen: false });
     session.set({ trouble: { kind: 'newer-version', says: 'versionchange' } });
   });
   channel?.addEventListener('message', () => void refresh([]));
   try {
-    await drafts.load();
-    const facts = new Map((await database.facts.toArray()).map(({ key, value }) => [key, value]));
+    const [rows] = await Promise.all([database.facts.toArray(), drafts.load()]);
+    const facts = new Map(rows.map(({ key, value }) => [key, value]));
     session.set({ copied: (facts.get('copied') as Copied | undefined) ?? null });
     const by = facts.get('by');
     if (typeof by === 'string') store.by = by;
-    void openJournal(databaseName);
+    return { journal: openJournal(databaseName) };
   } catch (error) {
     store.trouble = troubleOf(error);
     session.set({ trouble: store.trouble });
-    void openJournal(null);
+    return { journal: openJournal(null) };
   }
 }
 
@@ -110,20 +110,30 @@ export async function strike(records: readonly JournalRecord[]): Promise<readonl
   return written.value;
 }
 
-/** Adds all lines of a journal file. */
-export async function takeIn(text: string): Promise<number> {
-  const { rows, stamps } = await (await work()).rowsOfFile(text);
-  const added = await store.addLines(rows, stamps);
-  await refreshing;
-  return added;
+/**
+ * Adds all lines of a journal file and gives how many were new. The first worker writes them; what it cannot is tried here, so that it
+ * is kept in memory at least.
+ *
+ * onSlice   told how many of the new lines are written so far
+ */
+export async function takeIn(text: string, onSlice: (written: number, of: number) => void = () => undefined): Promise<number> {
+  const api = await work();
+  const { written, left, stamps } = await api.addFile(text, { clock: await store.sharedClock(), nowMs: world.nowMs() }, proxy(onSlice));
+  if (left.length > 0) {
+    const added = await store.addLines(left, stamps);
+    await refreshing;
+    return written + added;
+  }
+  channel?.postMessage('changed');
+  await refresh(store.unsaved.map((line) => line.text));
+  return written;
 }
 
-/** Remembers that everything up to now has been handed out as a file. */
-export async function markCopied(n: number): Promise<void> {
-  const copied: Copied = { n, date: todayIso() };
+/** Remembers that somebody holds everything up to a row as a file. */
+export async function markCopied(copied: Copied): Promise<void> {
   await setFact('copied', copied);
   session.set({ copied });
-  const snapshot = await (await work()).markCopied(n);
+  const snapshot = await (await work()).markCopied(copied.n);
   session.set({ snapshot });
 }
 

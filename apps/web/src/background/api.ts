@@ -1,38 +1,10 @@
-import {
-  type Climate,
-  climateNear,
-  type JournalRecord,
-  type Result,
-  type SettingKey,
-  seasonDistribution,
-  type UnreadLine,
-  yearlyCurve,
-} from '@winterheft/core';
+import type { JournalRecord, Result, SettingKey, UnreadLine } from '@winterheft/core';
 import townsUrl from '../../../../data/places/towns.txt?url';
 import { type Database, openDatabase, withReopening } from '../store/database.ts';
-import { type FileCounts, type FileRows, Holder, rowsOfFile, type Snapshot } from './holder.ts';
+import { type AskersClock, addFile, type FileAdded } from './add-file.ts';
+import { type FileCounts, Holder, type Snapshot } from './holder.ts';
+import type { Place, PlaceWinter } from './place-winter.ts';
 import { findTowns, readTowns, type Town } from './towns.ts';
-
-interface DateSpread {
-  readonly p10: string | null;
-  readonly p50: string | null;
-  readonly p90: string | null;
-}
-
-/** The winter of a place, for the picture a keeper begins with. */
-export interface PlaceWinter {
-  readonly climate: Climate;
-  /** Daily means over 365 days from 1 January [degC]. */
-  readonly dailyMeanC: Float64Array;
-  /** Standard deviation of a day's mean round that course [degC]: months and days drawn together. */
-  readonly dailySdC: Float64Array;
-  readonly lastFeedingDay: DateSpread;
-  readonly firstForage: DateSpread;
-}
-
-/** Enough for dates that are shown to the day with their spread; the plan draws its own. */
-const PICTURE_MEMBERS = 200;
-const PICTURE_SEED = 1;
 
 /**
  * Everything that takes longer than a frame. One instance lives in a worker (or, where the browser refuses workers, in the page);
@@ -46,16 +18,33 @@ export class WorkApi {
   private hereRows: number[] = [];
   private copiedN = 0;
   private unsavedLines = 0;
+  /** What is being read before the page has asked for it. */
+  private begun: { readonly databaseName: string; readonly read: Promise<void> } | null = null;
   private towns: Promise<ReturnType<typeof readTowns>> | null = null;
+
+  /** Begins to read a database before it is asked for. */
+  begin(databaseName: string): void {
+    const read = this.read(databaseName);
+    this.begun = { databaseName, read };
+    // whoever opens it is told
+    read.catch(() => undefined);
+  }
 
   /** Reads the whole journal of a database; to be called first. `null`: the browser keeps nothing, lines come by `catchUp` only. */
   async open(databaseName: string | null, copiedN: number): Promise<Snapshot> {
+    const { begun } = this;
+    this.begun = null;
+    await (begun?.databaseName === databaseName ? begun.read : this.read(databaseName));
+    this.copiedN = copiedN;
+    return this.catchUp([]);
+  }
+
+  private async read(databaseName: string | null): Promise<void> {
     this.database = databaseName === null ? null : openDatabase(databaseName);
     this.holder = new Holder();
     this.lastN = 0;
     this.hereRows = [];
-    this.copiedN = copiedN;
-    return this.catchUp([]);
+    await this.catchUp([]);
   }
 
   /** Takes in what has been added to the database since, by this or another tab, and lines the disk has refused. */
@@ -103,12 +92,19 @@ export class WorkApi {
     return this.holder.unreadLines();
   }
 
-  async compareFile(text: string): Promise<FileCounts> {
-    return this.holder.compare(text);
+  /** What a file would bring and what it lacks, against the rows up to `n`. */
+  async compareFile(text: string): Promise<FileCounts & { readonly n: number }> {
+    return { ...this.holder.compare(text), n: this.lastN };
   }
 
-  async rowsOfFile(text: string): Promise<FileRows> {
-    return rowsOfFile(text);
+  /** Adds the lines of a file to the disk; `catchUp` takes them in. */
+  async addFile(text: string, asker: AskersClock, onSlice: (written: number, of: number) => void): Promise<FileAdded> {
+    return addFile(this.database, text, asker, onSlice);
+  }
+
+  /** Answers: whoever asks knows then that this runs. */
+  async answers(): Promise<true> {
+    return true;
   }
 
   async findTowns(typed: string, home: string | undefined): Promise<readonly Town[]> {
@@ -121,24 +117,10 @@ export class WorkApi {
     return findTowns(towns, typed, { home });
   }
 
-  /** `winter` is named by its first year. */
-  async winterAt(
-    place: { readonly latDeg: number; readonly lonDeg: number; readonly elevM: number | null },
-    winter: number,
-  ): Promise<Result<PlaceWinter>> {
-    const climate = climateNear(place.latDeg, place.lonDeg, place.elevM ?? undefined);
-    if (!climate.ok) return climate;
-    const { monthlyMeanC, monthlySdMeanC, dailySdC } = climate.value;
-    const spread = monthlySdMeanC.map((between, month) => Math.hypot(between, dailySdC[month] as number));
-    const { lastFeedingDay, firstForage } = seasonDistribution(climate.value, {
-      seed: PICTURE_SEED,
-      year: winter,
-      members: PICTURE_MEMBERS,
-    });
-    return {
-      ok: true,
-      value: { climate: climate.value, dailyMeanC: yearlyCurve(monthlyMeanC), dailySdC: yearlyCurve(spread), lastFeedingDay, firstForage },
-    };
+  /** `winter` is named by its first year. The climate's tables are a file of their own: the journal is read sooner without them. */
+  async winterAt(place: Place, winter: number): Promise<Result<PlaceWinter>> {
+    const { winterOf } = await import('./place-winter.ts');
+    return winterOf(place, winter);
   }
 }
 

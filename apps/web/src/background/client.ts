@@ -1,4 +1,5 @@
 import { type Remote, wrap } from 'comlink';
+import { databaseName } from '../app/demo-flag.ts';
 import type { WorkApi } from './api.ts';
 
 /** The same methods, each giving a promise. */
@@ -14,23 +15,16 @@ export function work(): Promise<WorkClient> {
   return client;
 }
 
-/** Ends the worker; the next `work()` starts another. For cancelling a long computation: the caller opens the journal again. */
-export function endWork(): void {
-  running?.terminate();
-  running = null;
-  client = null;
-}
-
 let running: Worker | null = null;
 
 async function inWorker(): Promise<WorkClient> {
-  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module', name: databaseName });
   running = worker;
   const remote = wrap<WorkApi>(worker);
   await new Promise<void>((resolve, reject) => {
     worker.addEventListener('error', () => reject(new Error('the browser refused the worker')), { once: true });
     // The first answer of any kind proves that it runs.
-    remote.rowsOfFile('').then(() => resolve(), reject);
+    remote.answers().then(() => resolve(), reject);
   });
   return remote;
 }

@@ -27,6 +27,8 @@ export interface FileCounts {
   /** What does not fit together after the union and is no clash before it: how many, and the first of them. */
   readonly clashing: number;
   readonly clashes: readonly Clash[];
+  /** Records and unreadable lines that are here and not in the file: none makes it a copy. */
+  readonly lacks: number;
 }
 
 export interface FileRows {
@@ -69,6 +71,10 @@ export class Holder {
     return journalDigest(this.journal.records);
   }
 
+  records(): readonly JournalRecord[] {
+    return this.journal.records;
+  }
+
   unread(): readonly UnreadLine[] {
     return this.journal.unread;
   }
@@ -99,6 +105,7 @@ export class Holder {
       unreadLines: firstOf(incoming.unread),
       clashing: clashes.length,
       clashes: clashes.slice(0, SHOWN),
+      lacks: merged.records.length - incoming.records.length + merged.unread.length - incoming.unread.length,
     };
   }
 }

@@ -1,4 +1,7 @@
 import { expose } from 'comlink';
 import { WorkApi } from './api.ts';
 
-expose(new WorkApi());
+const api = new WorkApi();
+expose(api);
+// The page names the worker after its database: reading begins while the page is still drawing its frame.
+api.begin(self.name);

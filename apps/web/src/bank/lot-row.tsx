@@ -46,6 +46,9 @@ export function LotRow({ line, names, units }: { readonly line: LotLine; readonl
           <span className="lot-facts">{facts.join(', ')}</span>
           {held === 'signs' ? <span className="lot-warn">{of.setAside}</span> : null}
           {lot.strips ? <span className="lot-facts">{of.strips}</span> : null}
+          <a className="link" href={`#/trace/lot/${encodeURIComponent(lot.id)}`}>
+            {words.trace.link}
+          </a>
         </span>
         {typed === null ? (
           <button type="button" className="key" aria-label={of.countLabel(lot.id)} onClick={() => setTyped('')}>

@@ -110,6 +110,9 @@ export default function ColonyScreen() {
           <ScaleAhead line={line} units={units} to={dayMonth(made.to)} />
           <RestsOn line={line} yard={yard} yardName={yardName} units={units} />
           <HistoryList key={id} colony={colony} holding={holding} units={units} />
+          <a className="link" href={`#/trace/colony/${encodeURIComponent(id)}`}>
+            {words.trace.link}
+          </a>
         </div>
         <div className="colony-sources">
           <Sources />

@@ -1,25 +1,31 @@
 import type { UnreadLine } from '@winterheft/core';
 import { useState } from 'react';
-import { isDemo, markCopied, report, useSession } from '../app/session.ts';
-import { dayInWords } from '../app/today.ts';
+import { isDemo, report, useSession } from '../app/session.ts';
+import { dayInWords, todayIso } from '../app/today.ts';
 import { language, words } from '../app/words.ts';
 import { work } from '../background/client.ts';
 import type { Snapshot } from '../background/holder.ts';
 import { Icon } from '../ui/icons.tsx';
 import { canShare, saveText, share } from './hand-over.ts';
+import { countAsCopied, type Handed, keepHanded } from './handed.ts';
 import { UnreadLines } from './unread-lines.tsx';
 
+interface CopyOutProps {
+  readonly snapshot: Snapshot;
+  readonly handed: Handed | null;
+  readonly onHanded: (handed: Handed | null) => void;
+}
+
 /** How much there is, when it was last copied, and the two ways out. */
-export function CopyOut({ snapshot }: { readonly snapshot: Snapshot }) {
+export function CopyOut({ snapshot, handed, onHanded }: CopyOutProps) {
   const { copied } = useSession();
-  const [told, setTold] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
   const { keep } = words;
-  const hand = (out: (text: string) => Promise<string | null>) => {
+  const hand = (way: Handed['way'], out: (text: string) => Promise<string | null>) => {
     setBusy(true);
-    setTold(null);
-    handOut(out)
-      .then(setTold, report)
+    onHanded(null);
+    handOut(way, out)
+      .then(onHanded, report)
       .finally(() => setBusy(false));
   };
   const last = copied === null ? keep.neverCopied : keep.lastCopied(dayInWords(copied.date, language), snapshot.uncopied);
@@ -34,35 +40,51 @@ export function CopyOut({ snapshot }: { readonly snapshot: Snapshot }) {
           type="button"
           className="key key-solid key-big"
           disabled={busy || snapshot.records + snapshot.unread === 0}
-          onClick={() => hand(async (text) => keep.copied(saveText(text)))}
+          onClick={() => hand('saved', async (text) => saveText(text))}
         >
           <Icon name="file" /> {keep.copy}
         </button>
         {canShare() ? (
-          <button
-            type="button"
-            className="key key-big"
-            disabled={busy || snapshot.records === 0}
-            onClick={() => hand(async (text) => ((await share(text)) ? keep.shared : null))}
-          >
+          <button type="button" className="key key-big" disabled={busy || snapshot.records === 0} onClick={() => hand('sent', share)}>
             <Icon name="out" /> {keep.share}
           </button>
         ) : null}
       </p>
-      <p role="status" className={told === null ? 'sr-only' : 'keep-told'}>
-        {told ?? ''}
-      </p>
+      <div role="status" className={handed === null ? 'sr-only' : 'keep-told'}>
+        {handed === null ? null : <IsItThere handed={handed} onHanded={onHanded} />}
+      </div>
       <p className="note">{keep.copyWhere}</p>
     </section>
   );
 }
 
-/** Hands the whole journal out; it counts as copied only where the way out said that it went. */
-async function handOut(out: (text: string) => Promise<string | null>): Promise<string | null> {
+/** Hands the whole journal out. */
+async function handOut(way: Handed['way'], out: (text: string) => Promise<string | null>): Promise<Handed | null> {
   const { text, n } = await (await work()).file();
-  const told = await out(text);
-  if (told !== null) await markCopied(n);
-  return told;
+  const name = await out(text);
+  const handed = name === null ? null : { n, date: todayIso(), name, way };
+  await keepHanded(handed);
+  return handed;
+}
+
+/** No browser says whether a file was written: the keeper looks, or takes it in again. */
+function IsItThere({ handed, onHanded }: Pick<CopyOutProps, 'onHanded'> & { readonly handed: Handed }) {
+  const { keep } = words;
+  const answer = (is: Promise<void>) => is.then(() => onHanded(null), report);
+  return (
+    <>
+      <p>{keep.handed[handed.way](handed.name, dayInWords(handed.date, language))}</p>
+      <p className="keys">
+        <button type="button" className="key" onClick={() => answer(countAsCopied(handed))}>
+          {keep.isThere}
+        </button>
+        <button type="button" className="key" onClick={() => answer(keepHanded(null))}>
+          {keep.isNotThere}
+        </button>
+      </p>
+      <p className="note">{keep.readBack}</p>
+    </>
+  );
 }
 
 /** How many lines could not be read, and on asking which and why. */

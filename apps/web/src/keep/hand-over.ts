@@ -32,13 +32,14 @@ export function canShare(): boolean {
   }
 }
 
-/** True where a program took the file; false where the sheet was closed. */
-export async function share(text: string): Promise<boolean> {
+/** The name of the file where a program took it; null where the sheet was closed. */
+export async function share(text: string): Promise<string | null> {
+  const file = shareable(text);
   try {
-    await navigator.share({ files: [shareable(text)] });
-    return true;
+    await navigator.share({ files: [file] });
+    return file.name;
   } catch (error) {
-    if (error instanceof DOMException && error.name === 'AbortError') return false;
+    if (error instanceof DOMException && error.name === 'AbortError') return null;
     throw error;
   }
 }

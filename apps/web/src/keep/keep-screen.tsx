@@ -1,10 +1,11 @@
 import './keep.css';
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { report, useSession } from '../app/session.ts';
 import { words } from '../app/words.ts';
 import { ClashList } from './clash-list.tsx';
 import { CopyOut } from './copy-out.tsx';
 import { takeShared } from './hand-over.ts';
+import { type Handed, lastHanded } from './handed.ts';
 import { KeptByBrowser } from './kept-by-browser.tsx';
 import { type Offered, TakeIn } from './take-in.tsx';
 
@@ -12,18 +13,21 @@ import { type Offered, TakeIn } from './take-in.tsx';
 export default function KeepScreen() {
   const { snapshot } = useSession();
   const [shared, setShared] = useState<Offered | null>(null);
+  const [handed, setHanded] = useState<Handed | null>(null);
   const { keep } = words;
+  const forget = useCallback(() => setHanded(null), []);
   useEffect(() => {
     takeShared()
       .then((file) => file !== null && setShared(file))
       .catch(report);
+    lastHanded().then(setHanded).catch(report);
   }, []);
   if (snapshot === null) return <p className="waiting">{words.shell.opening}</p>;
   return (
     <main className="page keep">
       <h1>{keep.title}</h1>
-      <CopyOut snapshot={snapshot} />
-      <TakeIn shared={shared} />
+      <CopyOut snapshot={snapshot} handed={handed} onHanded={setHanded} />
+      <TakeIn shared={shared} onCopy={forget} />
       <KeptByBrowser />
       {snapshot.holding.clashes.length === 0 ? null : (
         <section aria-labelledby="keep-clashes">

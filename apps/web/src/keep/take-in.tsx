@@ -1,10 +1,12 @@
 import { type ChangeEvent, useEffect, useState } from 'react';
 import { report, takeIn, useSession } from '../app/session.ts';
+import { todayIso } from '../app/today.ts';
 import { words } from '../app/words.ts';
 import { work } from '../background/client.ts';
 import type { FileCounts } from '../background/holder.ts';
 import { Icon } from '../ui/icons.tsx';
 import { ClashList } from './clash-list.tsx';
+import { countAsCopied } from './handed.ts';
 import { type ReadFile, readTextFile } from './read-file.ts';
 import { UnreadLines } from './unread-lines.tsx';
 
@@ -15,18 +17,29 @@ export interface Offered {
 
 type Stage =
   | { readonly at: 'waiting' }
-  | { readonly at: 'reading' | 'adding'; readonly name: string }
+  | { readonly at: 'reading'; readonly name: string }
+  | { readonly at: 'adding'; readonly name: string; readonly written: number; readonly of: number }
   | { readonly at: 'refused'; readonly name: string; readonly says: string }
   | { readonly at: 'shown'; readonly name: string; readonly text: string; readonly counts: FileCounts }
   | { readonly at: 'added'; readonly name: string; readonly records: number };
 
+interface TakeInProps {
+  readonly shared: Offered | null;
+  /** A file holds everything that is here. */
+  readonly onCopy: () => void;
+}
+
 /** A file chosen here or sent by the share sheet: first what is in it, then, on a key, added. */
-export function TakeIn({ shared }: { readonly shared: Offered | null }) {
+export function TakeIn({ shared, onCopy }: TakeInProps) {
   const [stage, setStage] = useState<Stage>({ at: 'waiting' });
   const { keep } = words;
   useEffect(() => {
     if (shared !== null) look(shared, setStage);
   }, [shared]);
+  const isCopy = stage.at === 'shown' && isCopyOf(stage.counts);
+  useEffect(() => {
+    if (isCopy) onCopy();
+  }, [isCopy, onCopy]);
   const choose = (event: ChangeEvent<HTMLInputElement>) => {
     const file = event.target.files?.[0];
     if (file !== undefined) look({ file, name: file.name }, setStage);
@@ -34,8 +47,9 @@ export function TakeIn({ shared }: { readonly shared: Offered | null }) {
     event.target.value = '';
   };
   const add = (text: string, name: string) => {
-    setStage({ at: 'adding', name });
-    takeIn(text).then(
+    const told = (written: number, of: number) => setStage({ at: 'adding', name, written, of });
+    told(0, 0);
+    takeIn(text, told).then(
       (records) => setStage({ at: 'added', name, records }),
       (error) => {
         setStage({ at: 'waiting' });
@@ -52,7 +66,12 @@ export function TakeIn({ shared }: { readonly shared: Offered | null }) {
         <input type="file" accept=".jsonl,.txt,.json,text/plain,application/json" onChange={choose} />
       </label>
       <div aria-live="polite" className="keep-stage">
-        {stage.at === 'reading' || stage.at === 'adding' ? <p>{stage.at === 'reading' ? keep.reading : keep.adding}</p> : null}
+        {stage.at === 'reading' ? <p>{keep.reading}</p> : null}
+        {stage.at === 'adding' ? (
+          <p>
+            {keep.adding} <span aria-hidden="true">{stage.of === 0 ? '' : keep.addingOf(stage.written, stage.of)}</span>
+          </p>
+        ) : null}
         {stage.at === 'refused' ? (
           <>
             <h3>{keep.fileName(stage.name)}</h3>
@@ -68,6 +87,11 @@ export function TakeIn({ shared }: { readonly shared: Offered | null }) {
   );
 }
 
+/** Everything that is here stands in the file as well. */
+function isCopyOf({ known, lacks }: FileCounts): boolean {
+  return known > 0 && lacks === 0;
+}
+
 function look({ file, name }: Offered, setStage: (stage: Stage) => void): void {
   setStage({ at: 'reading', name });
   const shown = async (): Promise<Stage> => {
@@ -75,6 +99,7 @@ function look({ file, name }: Offered, setStage: (stage: Stage) => void): void {
     if (!read.ok) return { at: 'refused', name, says: refusal(read) };
     const counts = await (await work()).compareFile(read.text);
     const hasRecord = counts.fresh + counts.known > 0;
+    if (isCopyOf(counts)) await countAsCopied({ n: counts.n, date: todayIso() });
     return hasRecord ? { at: 'shown', name, text: read.text, counts } : { at: 'refused', name, says: words.keep.noJournal };
   };
   shown().then(setStage, (error) => setStage({ at: 'refused', name, says: words.keep.unreadable(String(error)) }));
@@ -125,6 +150,7 @@ function Shown({ name, counts, onAdd, onLeave }: ShownProps) {
         </>
       )}
       {fresh + freshUnread === 0 ? <p>{keep.nothingNew}</p> : null}
+      {isCopyOf(counts) ? <p>{keep.holdsAll}</p> : null}
       <p className="keys">
         {fresh + freshUnread === 0 ? null : (
           <button type="button" className="key key-solid key-big" onClick={onAdd}>

@@ -18,6 +18,8 @@ interface AxisProps {
 
 /** Width of the name of a month at the usual size of text [px]. */
 const NAME = 23.5;
+/** From the foot of the axis to above the names of the months, which no line crosses [px]. */
+const NAMES_TOP = 20;
 
 /** Months, forage date and, where it is known, the course of the mean temperature. Stays while the rows scroll under it. */
 export function ChartAxis({ axis, forage, width, height, scale, wide, to, curve }: AxisProps) {
@@ -57,7 +59,7 @@ export function ChartAxis({ axis, forage, width, height, scale, wide, to, curve 
         {spread}
       </text>
       {forage.days.map((day) => (
-        <path key={day} className="forage-line" d={`M${xOf(axis, day)} ${17 * scale}V${height}`} />
+        <path key={day} className="forage-line" d={`M${xOf(axis, day)} ${17 * scale}V${height - NAMES_TOP * scale}`} />
       ))}
     </svg>
   );

@@ -3,7 +3,7 @@ import { words } from '../app/words.ts';
 import type { Outlooks } from '../plan/use-plan.ts';
 import { StateShape } from '../ui/states.tsx';
 import { limitWords, sumShown } from '../verdict/figures.ts';
-import type { Group } from '../verdict/groups.ts';
+import { type Group, headlineOf } from '../verdict/groups.ts';
 import type { PlacedHead } from './layout.ts';
 
 interface HeadProps {
@@ -14,13 +14,15 @@ interface HeadProps {
   readonly made: Outlooks['made'];
   readonly wide: boolean;
   readonly sun: boolean;
+  /** Of all rows shown: more likely to run out than is asked for. */
+  readonly atRisk: number;
   readonly onFold: () => void;
 }
 
 /** What is to be done with the rows below; with the count and a key where they are shrunk. */
-export function GroupHead({ head, group, left, units, made, wide, sun, onFold }: HeadProps) {
+export function GroupHead({ head, group, left, units, made, wide, sun, atRisk, onFold }: HeadProps) {
   const { outlook } = words;
-  const text = headText(group, { units, certaintyFrac: made.certaintyFrac, wide });
+  const text = headText(group, { units, certaintyFrac: made.certaintyFrac, wide, atRisk });
   const names = `${group.lines[0]?.label ?? ''}`;
   const span = head.shrunk ? `: ${outlook.fromTo(names, group.lines.at(-1)?.label ?? '')}` : '';
   return (
@@ -50,14 +52,29 @@ export function GroupHead({ head, group, left, units, made, wide, sun, onFold }:
   );
 }
 
-function headText(group: Group, of: { readonly units: UnitFormat; readonly certaintyFrac: number; readonly wide: boolean }): string {
+interface HeadOf {
+  readonly units: UnitFormat;
+  readonly certaintyFrac: number;
+  readonly wide: boolean;
+  readonly atRisk: number;
+}
+
+/** Where the headline counts colonies of more than one group, each says how many of them are its own. */
+function headText(group: Group, of: HeadOf): string {
+  const { groups, groupsShort } = words.outlook;
+  const here = headlineOf(group.lines, of.certaintyFrac).atRisk;
+  const text = groupText(group, of);
+  return here === 0 || here === of.atRisk ? text : (of.wide ? groups : groupsShort).ofThose(text, here, of.atRisk);
+}
+
+function groupText(group: Group, of: HeadOf): string {
   const { groups, groupsShort } = words.outlook;
   const n = group.lines.length;
   const mass = sumShown(group.lines, of.units);
   const limit = limitWords(of.certaintyFrac);
   switch (group.name) {
     case 'short':
-      return of.wide ? groups.short(n, mass) : groupsShort.short(n, mass);
+      return of.wide ? groups.short(n, mass) : groupsShort.short(mass);
     case 'look':
       return of.wide ? groups.look(n) : groupsShort.look();
     case 'low':

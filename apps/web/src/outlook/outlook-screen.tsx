@@ -6,7 +6,7 @@ import { useHolding, useSession } from '../app/session.ts';
 import { useUnits } from '../app/use-units.ts';
 import { coreWords, words } from '../app/words.ts';
 import { useModes } from '../modes/modes.ts';
-import { type Outlooks, useOutlooks } from '../plan/use-plan.ts';
+import { type Outlooks, type SoFar, useOutlooks, useSoFar } from '../plan/use-plan.ts';
 import { limitWords } from '../verdict/figures.ts';
 import { endedIn, type GroupName, groupsOf, headlineOf, inOldOrder, orderOf } from '../verdict/groups.ts';
 import { AboutPlan } from './about-plan.tsx';
@@ -21,9 +21,11 @@ const RunOutChart = lazy(() => import('./run-out-chart.tsx'));
 /** Which of them run out, and when. */
 export default function OutlookScreen() {
   const { outlooks, busy, fault } = useOutlooks();
+  const soFar = useSoFar();
   const { snapshot } = useSession();
   const { outlook } = words;
-  if (outlooks === null) {
+  const shown = outlooks ?? (fault === null ? (soFar?.outlooks ?? null) : null);
+  if (shown === null) {
     const isEmpty = snapshot !== null && ![...snapshot.holding.colonies.values()].some((colony) => colony.ended === null);
     return (
       <main className="page outlook">
@@ -45,10 +47,16 @@ export default function OutlookScreen() {
       </main>
     );
   }
-  return <Loaded outlooks={outlooks} busy={busy} />;
+  return <Loaded outlooks={shown} busy={busy} soFar={soFar} />;
 }
 
-function Loaded({ outlooks, busy }: { readonly outlooks: Outlooks; readonly busy: boolean }) {
+interface LoadedProps {
+  readonly outlooks: Outlooks;
+  readonly busy: boolean;
+  readonly soFar: SoFar | null;
+}
+
+function Loaded({ outlooks, busy, soFar }: LoadedProps) {
   const { made } = outlooks;
   const { outlook } = words;
   const units = useUnits();
@@ -84,10 +92,12 @@ function Loaded({ outlooks, busy }: { readonly outlooks: Outlooks; readonly busy
     <main className="page outlook">
       <header className="outlook-head">
         <h1>
+          {soFar?.outlooks == null ? null : outlook.soFar}
           {headline.unknown === 0
             ? outlook.headline(headline.atRisk, headline.all, limit)
             : outlook.headlineKnown(headline.atRisk, headline.all - headline.unknown, headline.unknown, limit)}
         </h1>
+        {soFar === null ? null : <Progress soFar={soFar} />}
         {current === undefined ? null : <OpenChosen line={current} made={made} units={units} yard={yardOf(current)} />}
       </header>
       {busy ? (
@@ -137,6 +147,17 @@ function Loaded({ outlooks, busy }: { readonly outlooks: Outlooks; readonly busy
       {headline.unknown === 0 ? null : <p className="note">{outlook.headlineUnknown(headline.unknown)}</p>}
       <AboutPlan lines={lines} dates={outlooks.dates} made={made} yardName={yardName} />
     </main>
+  );
+}
+
+/** How many colonies are worked out; only where that takes its time. */
+function Progress({ soFar: { ready, of, outlooks } }: { readonly soFar: SoFar }) {
+  const { outlook } = words;
+  const says = outlooks === null ? outlook.soFarAll(ready, of) : outlook.soFarRows(ready, of);
+  return (
+    <p className="note outlook-progress">
+      {says} <progress value={ready} max={of} aria-label={says} />
+    </p>
   );
 }
 

@@ -7,7 +7,7 @@ import { StateShape } from '../ui/states.tsx';
 import { useWidth } from '../ui/use-width.ts';
 import { xOf } from '../verdict/axis.ts';
 import { limitWords } from '../verdict/figures.ts';
-import type { Group, GroupName } from '../verdict/groups.ts';
+import { type Group, type GroupName, headlineOf } from '../verdict/groups.ts';
 import { ChartAxis } from './chart-axis.tsx';
 import { ChartDrawing } from './chart-drawing.tsx';
 import { useArrows, useKeptInView, useTaps } from './chart-hands.ts';
@@ -66,6 +66,10 @@ export default function RunOutChart(props: ChartProps) {
   const forage = forageOf(dates, made.to);
   const winter = useYardCurve(props.yard, made.from);
   const axisHeight = AXIS * scale;
+  const { atRisk } = headlineOf(
+    groups.flatMap((group) => group.lines),
+    made.certaintyFrac,
+  );
 
   const choose = (y: number) => {
     const row = nearestRow(layout.rows, y);
@@ -153,6 +157,7 @@ export default function RunOutChart(props: ChartProps) {
                   made={made}
                   wide={wide}
                   sun={sun}
+                  atRisk={atRisk}
                   onFold={() => fold(head.name)}
                 />
                 <ol>

@@ -12,6 +12,8 @@ import {
   good,
   type Holding,
   judgeEntry,
+  type LearnAnswer,
+  learn,
   linesOf,
   type MitesAnswer,
   mites,
@@ -22,15 +24,17 @@ import {
   planFrom,
   type Result,
   readyColony,
-  SHIPPED_TOPS,
-  type ShippedTop,
   type Solve,
-  type TopForecast,
+  type SpringAnswer,
+  spring,
   type TypedEntry,
-  topForecast,
+  type WatchAnswer,
+  watch,
   type YardDates,
 } from '@winterheft/core';
 import { WorkApi } from '../background/api.ts';
+import { breath, isoOf } from './breath.ts';
+import { type TopsOutlook, topsOutlook } from './tops.ts';
 
 /** Every colony's line in the order of risk, and what they rest on. */
 export interface Outlooks {
@@ -48,14 +52,13 @@ export interface Outlooks {
   };
 }
 
-/** The shipped tops over the winter of one yard, for a colony of its middle size. */
-export interface TopsOutlook {
-  readonly tops: readonly { readonly key: ShippedTop; readonly forecast: TopForecast }[];
-  readonly yard: string;
-  readonly bees: number;
-  readonly from: string;
-  readonly to: string;
-  readonly winters: number;
+/** An outlook in the making. */
+export interface SoFar {
+  /** Colonies that have their curve, of how many. */
+  readonly ready: number;
+  readonly of: number;
+  /** Their lines; null where they were not asked for. */
+  readonly outlooks: Outlooks | null;
 }
 
 export type Judgement = Omit<EntryJudgement, 'curve'>;
@@ -64,10 +67,8 @@ export type Judgement = Omit<EntryJudgement, 'curve'>;
 const MEMBERS = 1000;
 const FIRST_MEMBERS = 200;
 const MITES_MEMBERS = 400;
+const SPRING_MEMBERS = 300;
 const SEED = 1;
-/** Winters run through each top, and cases its need is read from: few, for every winter is run day by day through every layer. */
-const TOP_WINTERS = 20;
-const TOP_MEMBERS = 200;
 const DEFAULT_CERTAINTY = 0.95;
 
 /**
@@ -81,9 +82,13 @@ export class Planner {
   private today = '';
   private plan: OpenPlan | null = null;
   private done: PreparedPlan | null = null;
+  /** The autumn that the last watch went out from. */
+  private autumn: PreparedPlan | null = null;
   private fault: BadInput | null = null;
   private dates: { readonly key: string; readonly dates: readonly YardDates[] } | null = null;
   private solver: Promise<Solve> | null = null;
+  /** Colonies that have their curve while the others' are being made. */
+  private ready = 0;
   /** Grows with every change of the journal or the day: work for an older one stops. */
   private turn = 0;
 
@@ -126,6 +131,16 @@ export class Planner {
     return good({ outlooks: this.outlooksOf(done, lines), settled: done.setting.members === MEMBERS });
   }
 
+  /** How far the outlook is, with the lines of the colonies that are ready; null where none is being made. */
+  soFar(withLines: boolean): SoFar | null {
+    const { plan, ready } = this;
+    if (plan === null || this.done !== null || ready === 0) return null;
+    const of = plan.evidence.length;
+    if (!withLines) return { ready, of, outlooks: null };
+    const part = finishPlan({ ...plan, evidence: plan.evidence.slice(0, ready) });
+    return { ready, of, outlooks: this.outlooksOf(part, linesOf(part, this.holding as Holding, { shares: false })) };
+  }
+
   private nothing(): Result<null> {
     return this.fault === null ? good(null) : bad(this.fault);
   }
@@ -146,10 +161,12 @@ export class Planner {
       const { plan, turn } = this;
       if (plan === null || this.done !== null) return this.done;
       const curves = plan.curves as Map<string, PreparedPlan['colonies'][number]['prepared']>;
+      this.ready = 0;
       for (const evidence of plan.evidence) {
         if (turn !== this.turn) break;
         const { key, colony } = readyColony(plan, evidence);
         curves.set(key, colony.prepared);
+        this.ready++;
         await breath();
       }
       if (turn === this.turn) this.done = finishPlan(plan);
@@ -171,7 +188,7 @@ export class Planner {
       dates: this.knownDates(plan),
       made: {
         ...plan.setting,
-        certaintyFrac: holding.settings.certaintyFrac ?? DEFAULT_CERTAINTY,
+        certaintyFrac: this.certaintyFrac(),
         from: isoOf(plan.fromDay),
         to: isoOf(plan.toDay),
         records: this.records,
@@ -194,6 +211,33 @@ export class Planner {
     return this.holding === null ? good(null) : mites(this.holding, this.setting(MITES_MEMBERS));
   }
 
+  /** Whom to see this week; with the course on the scale of one colony. Curves of autumn are made once and kept. */
+  async watch(courseOf: string | null): Promise<Result<WatchAnswer | null>> {
+    if (this.holding === null || this.plan === null) return this.nothing();
+    const current = this.journal.current();
+    const before = this.autumn;
+    const answer = watch(current.records(), this.setting(MEMBERS), {
+      unread: current.unread(),
+      ...(before === null ? {} : { before }),
+      ...(courseOf === null ? {} : { courseOf }),
+    });
+    if (!answer.ok) return answer;
+    this.autumn = answer.value.prepared;
+    return good(answer.value.answer);
+  }
+
+  /** The count of spring and the keeper's own factors. */
+  async spring(): Promise<Result<{ readonly spring: SpringAnswer; readonly learn: LearnAnswer } | null>> {
+    if (this.holding === null) return good(null);
+    const current = this.journal.current();
+    const setting = this.setting(SPRING_MEMBERS);
+    const counted = spring(current.records(), setting, current.unread());
+    if (!counted.ok) return counted;
+    await breath();
+    const learnt = learn(current.records(), setting, current.unread());
+    return learnt.ok ? good({ spring: counted.value, learn: learnt.value }) : learnt;
+  }
+
   async detail(colony: string): Promise<Result<ColonyDetail | null>> {
     const done = await this.finished();
     return done === null ? this.nothing() : good(colonyDetail(done, { holding: this.holding as Holding, colony }));
@@ -209,33 +253,13 @@ export class Planner {
     return planFrom(done, this.holding as Holding, { solve, journalDigest: current.digest(), unread: current.unread(), shares: false });
   }
 
-  /** What the shipped tops would do at the first yard, one after another so that other questions are answered in between. */
+  /** What the shipped tops would do at the first yard. */
   async tops(): Promise<Result<TopsOutlook | null>> {
-    const { plan } = this;
-    const [first] = plan?.yards.values() ?? [];
-    if (plan === null || first === undefined) return this.nothing();
-    const here = plan.evidence.filter(({ hive }) => hive.yard === first.yard.id);
-    const counts = (here.length === 0 ? plan.evidence : here).map(({ bees }) => bees).sort((a, b) => a - b);
-    const bees = counts[Math.floor(counts.length / 2)];
-    if (bees === undefined) return this.nothing();
-    const span = { from: isoOf(plan.fromDay), to: isoOf(plan.toDay) };
-    const tops: { key: ShippedTop; forecast: TopForecast }[] = [];
-    for (const key of SHIPPED_TOPS) {
-      const answer = topForecast({
-        ...span,
-        bees,
-        monthlyMeanC: first.climate.monthlyMeanC,
-        members: TOP_MEMBERS,
-        topMembers: TOP_WINTERS,
-        seed: SEED,
-        certaintyFrac: this.holding?.settings.certaintyFrac ?? DEFAULT_CERTAINTY,
-        tops: [{ name: key, shipped: key }],
-      });
-      if (!answer.ok) return answer;
-      tops.push({ key, forecast: answer.value.tops[0] as TopForecast });
-      await breath();
-    }
-    return good({ tops, yard: first.yard.name, bees, ...span, winters: TOP_WINTERS });
+    return this.plan === null ? this.nothing() : topsOutlook(this.plan, this.certaintyFrac());
+  }
+
+  private certaintyFrac(): number {
+    return this.holding?.settings.certaintyFrac ?? DEFAULT_CERTAINTY;
   }
 
   private async loadedSolver(wasmUrl: string): Promise<Solve | undefined> {
@@ -246,13 +270,4 @@ export class Planner {
       return undefined;
     });
   }
-}
-
-function isoOf(day: number): string {
-  return new Date(day * 86_400_000).toISOString().slice(0, 10);
-}
-
-/** Lets what has been asked meanwhile be answered. */
-function breath(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
 }

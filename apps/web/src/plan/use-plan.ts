@@ -1,12 +1,13 @@
 import type { BadInput, ColonyDetail, Plan, Result, TypedEntry } from '@winterheft/core';
+import type { Remote } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
 import { useCallback, useEffect, useSyncExternalStore } from 'react';
 import { Held, useHeld } from '../app/held.ts';
 import { report, session, useSession } from '../app/session.ts';
 import { caughtUp } from './client.ts';
-import type { Judgement, Outlooks } from './planner.ts';
+import type { Judgement, Outlooks, Planner, SoFar } from './planner.ts';
 
-export type { Judgement, Outlooks } from './planner.ts';
+export type { Judgement, Outlooks, SoFar } from './planner.ts';
 
 interface Answer<T> {
   readonly value: T | null;
@@ -53,16 +54,47 @@ function asker<T>(held: Held<Answer<T>>, ask: () => Promise<Result<T | null>>): 
   };
 }
 
+const soFarHeld = new Held<{ readonly now: SoFar | null }>({ now: null });
+/** The first look at a long computation, and the next ones [ms]: a look takes its time as well. */
+const FIRST_LOOK_MS = 2500;
+const NEXT_LOOK_MS = 3000;
+
 const askOutlooks = asker(outlooksHeld, async () => {
   const planner = await caughtUp();
-  const first = await planner.outlooks();
+  const first = await lookedAt(planner, outlooksHeld.get().value === null);
   if (!first.ok) return first;
   if (first.value === null || first.value.settled) return { ok: true, value: first.value?.outlooks ?? null };
   outlooksHeld.set({ value: first.value.outlooks, fault: null });
   await planner.settle();
-  const all = await planner.outlooks();
+  const all = await lookedAt(planner, false);
   return all.ok ? { ok: true, value: all.value?.outlooks ?? null } : all;
 });
+
+/** The outlooks, and while they are being made how far they are. */
+async function lookedAt(planner: Remote<Planner>, withLines: boolean): ReturnType<Planner['outlooks']> {
+  let done = false;
+  const look = async () => {
+    const now = await planner.soFar(withLines);
+    if (done) return;
+    soFarHeld.set({ now });
+    timer = setTimeout(look, NEXT_LOOK_MS);
+  };
+  soFarHeld.set({ now: null });
+  let timer = setTimeout(look, FIRST_LOOK_MS);
+  try {
+    return await planner.outlooks();
+  } finally {
+    done = true;
+    clearTimeout(timer);
+  }
+}
+
+/** An outlook that takes its time: how far it is. */
+export function useSoFar(): SoFar | null {
+  const { now } = useHeld(soFarHeld);
+  const { busy } = useHeld(outlooksHeld);
+  return busy ? now : null;
+}
 
 const askPlan = asker(planHeld, async () => (await caughtUp()).solve(typeof WebAssembly === 'undefined' ? null : wasmUrl));
 

@@ -3,9 +3,9 @@ import { useEffect } from 'react';
 import { Held, useHeld } from '../app/held.ts';
 import { report, useSession } from '../app/session.ts';
 import { caughtUp } from './client.ts';
-import type { TopsOutlook } from './planner.ts';
+import type { TopsOutlook } from './tops.ts';
 
-export type { TopsOutlook } from './planner.ts';
+export type { TopsOutlook } from './tops.ts';
 
 interface Tops {
   readonly tops: TopsOutlook | null;

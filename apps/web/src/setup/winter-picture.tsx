@@ -6,8 +6,8 @@ import { report } from '../app/session.ts';
 import { todayIso } from '../app/today.ts';
 import { useUnits } from '../app/use-units.ts';
 import { words } from '../app/words.ts';
-import type { PlaceWinter } from '../background/api.ts';
 import { work } from '../background/client.ts';
+import type { PlaceWinter } from '../background/place-winter.ts';
 import { useWidth } from '../ui/use-width.ts';
 
 interface Where {

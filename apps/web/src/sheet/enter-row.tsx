@@ -143,6 +143,6 @@ function edgeRefusals(
     ];
   });
   if (refused.length > 0 || judgement.fault === null || at === 'front' || at === 'rear') return refused;
-  const isEdges = judgement.fault.kind === 'implausible' && judgement.fault.why === 'edges-not-one-hive';
+  const isEdges = judgement.fault.kind === 'conflict' && judgement.fault.why === 'edges-not-one-hive';
   return [{ field: null, says: isEdges ? sheet.edgesDiffer : coreWords.faultSentence(judgement.fault), instead: [] }];
 }

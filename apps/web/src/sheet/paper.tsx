@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { words } from '../app/words.ts';
 import { WordMark } from '../ui/icons.tsx';
 import { StateShape } from '../ui/states.tsx';
@@ -12,19 +13,38 @@ export interface PaperHead {
   readonly yards: ReadonlyMap<string, { readonly name: string; readonly dates: string }>;
 }
 
-/** Kinds of columns from left to right, and how many of each stand beside each other; the style sheet has their widths. */
-const COLUMNS = [
-  ['label', 1],
-  ['state', 1],
-  ['last', 1],
-  ['needs', 1],
-  ['above', 1],
-  ['stop', 2],
-  ['reading', 2],
-  ['count', 3],
-  ['brood', 2],
-  ['notes', 1],
-] as const;
+interface Column {
+  /** Has its width in the style sheet. */
+  readonly kind: 'state' | 'last' | 'needs' | 'above' | 'stop' | 'reading' | 'count' | 'brood' | 'notes';
+  readonly head: string;
+  /** Head over several columns beside each other. */
+  readonly group?: string;
+  readonly align?: 'end' | 'middle';
+  readonly cell: string;
+  /** Without it the cell is empty, to be written in. */
+  readonly shows?: (row: SheetRow) => ReactNode;
+}
+
+const { columns } = words.sheet;
+
+/** From left to right, after the label of the hive. */
+const COLUMNS: readonly Column[] = [
+  { kind: 'state', head: columns.state, cell: '', shows: (row) => <State row={row} /> },
+  { kind: 'last', head: columns.last, cell: '', shows: (row) => <Last row={row} /> },
+  { kind: 'needs', head: columns.needs, align: 'end', cell: 'paper-figure', shows: (row) => row.needs },
+  { kind: 'above', head: columns.above, align: 'end', cell: 'paper-figure paper-above', shows: (row) => row.above },
+  { kind: 'stop', group: columns.stop, head: columns.front, align: 'end', cell: 'paper-figure num', shows: (row) => row.stopFront },
+  { kind: 'stop', group: columns.stop, head: columns.rear, align: 'end', cell: 'paper-figure num', shows: (row) => row.stopRear },
+  { kind: 'reading', group: columns.read, head: columns.front, align: 'middle', cell: 'paper-empty' },
+  { kind: 'reading', group: columns.read, head: columns.rear, align: 'middle', cell: 'paper-empty' },
+  { kind: 'count', head: columns.bees, align: 'middle', cell: 'paper-empty' },
+  { kind: 'count', group: columns.capped, head: columns.top, align: 'middle', cell: 'paper-empty' },
+  { kind: 'count', group: columns.capped, head: columns.below, align: 'middle', cell: 'paper-empty' },
+  { kind: 'brood', group: columns.brood, head: columns.clean, align: 'middle', cell: 'paper-empty paper-tick' },
+  { kind: 'brood', group: columns.brood, head: columns.signs, align: 'middle', cell: 'paper-empty paper-tick' },
+  { kind: 'notes', head: columns.notes, cell: 'paper-empty' },
+];
+const keyOf = ({ group = '', head }: Column) => `${group} ${head}`;
 
 /** One page of the sheet, in millimetres; the same on the screen and on the paper. */
 export function Paper({
@@ -39,7 +59,6 @@ export function Paper({
   readonly head: PaperHead;
 }) {
   const { sheet } = words;
-  const { columns, blanks } = sheet;
   return (
     <section className="paper" aria-label={sheet.page(n, of)}>
       <div className="paper-head">
@@ -56,7 +75,7 @@ export function Paper({
         </p>
       </div>
       <dl className="paper-blanks">
-        {Object.entries(blanks).map(([name, label]) => (
+        {Object.entries(sheet.blanks).map(([name, label]) => (
           <div key={name} className={`paper-blank-${name}`}>
             <dt>{label}</dt>
             <dd />
@@ -65,8 +84,9 @@ export function Paper({
       </dl>
       <table className="paper-table">
         <colgroup>
-          {COLUMNS.map(([name, times]) => (
-            <col key={name} className={`paper-${name}`} span={times} />
+          <col className="paper-label" />
+          {COLUMNS.map((column) => (
+            <col key={keyOf(column)} className={`paper-${column.kind}`} />
           ))}
         </colgroup>
         <thead>
@@ -74,68 +94,22 @@ export function Paper({
             <th rowSpan={2} scope="col">
               {columns.label}
             </th>
-            <th rowSpan={2} scope="col">
-              {columns.state}
-            </th>
-            <th rowSpan={2} scope="col">
-              {columns.last}
-            </th>
-            <th rowSpan={2} scope="col" className="paper-end">
-              {columns.needs}
-            </th>
-            <th rowSpan={2} scope="col" className="paper-end">
-              {columns.above}
-            </th>
-            <th colSpan={2} scope="colgroup" className="paper-group">
-              {columns.stop}
-            </th>
-            <th colSpan={2} scope="colgroup" className="paper-group">
-              {columns.read}
-            </th>
-            <th rowSpan={2} scope="col" className="paper-middle">
-              {columns.bees}
-            </th>
-            <th colSpan={2} scope="colgroup" className="paper-group">
-              {columns.capped}
-            </th>
-            <th colSpan={2} scope="colgroup" className="paper-group">
-              {columns.brood}
-            </th>
-            <th rowSpan={2} scope="col">
-              {columns.notes}
-            </th>
+            {COLUMNS.map((column, i) => (
+              <TopHead key={keyOf(column)} column={column} before={COLUMNS[i - 1]} />
+            ))}
           </tr>
           <tr>
-            <th scope="col" className="paper-end">
-              {columns.front}
-            </th>
-            <th scope="col" className="paper-end">
-              {columns.rear}
-            </th>
-            <th scope="col" className="paper-middle">
-              {columns.front}
-            </th>
-            <th scope="col" className="paper-middle">
-              {columns.rear}
-            </th>
-            <th scope="col" className="paper-middle">
-              {columns.top}
-            </th>
-            <th scope="col" className="paper-middle">
-              {columns.below}
-            </th>
-            <th scope="col" className="paper-middle">
-              {columns.clean}
-            </th>
-            <th scope="col" className="paper-middle">
-              {columns.signs}
-            </th>
+            {COLUMNS.filter(({ group }) => group !== undefined).map((column) => (
+              <th key={keyOf(column)} scope="col" className={`paper-${column.align}`}>
+                {column.head}
+              </th>
+            ))}
           </tr>
         </thead>
         {page.map(({ yard, rows }) => (
           <tbody key={yard}>
             <tr className="paper-yard">
-              <th colSpan={15} scope="rowgroup">
+              <th colSpan={COLUMNS.length + 1} scope="rowgroup">
                 <strong>{head.yards.get(yard)?.name}</strong> {head.yards.get(yard)?.dates}
               </th>
             </tr>
@@ -155,37 +129,53 @@ export function Paper({
   );
 }
 
+/** The head of a column alone, or of its group at the first of it. */
+function TopHead({ column, before }: { readonly column: Column; readonly before: Column | undefined }) {
+  const { group, head, align } = column;
+  if (group === undefined)
+    return (
+      <th rowSpan={2} scope="col" className={align === undefined ? undefined : `paper-${align}`}>
+        {head}
+      </th>
+    );
+  if (group === before?.group) return null;
+  return (
+    <th colSpan={COLUMNS.filter((one) => one.group === group).length} scope="colgroup" className="paper-group">
+      {group}
+    </th>
+  );
+}
+
 function Row({ row }: { readonly row: SheetRow }) {
   return (
     <tr className={row.isShort ? 'paper-row paper-short' : 'paper-row'}>
       <th scope="row" className="num">
         {row.label}
       </th>
-      <td>
-        <span className="paper-shape">
-          {row.shape === null ? null : <StateShape shape={row.shape} size={11} />} {row.state}
-        </span>
-      </td>
-      <td>
-        <span className="paper-last">
-          {row.last.map((reading) => (
-            <span key={reading.edge}>{reading.text}</span>
-          ))}
-          <small>{row.lastDay}</small>
-        </span>
-      </td>
-      <td className="paper-figure">{row.needs}</td>
-      <td className="paper-figure paper-above">{row.above}</td>
-      <td className="paper-figure num">{row.stopFront}</td>
-      <td className="paper-figure num">{row.stopRear}</td>
-      <td className="paper-empty" />
-      <td className="paper-empty" />
-      <td className="paper-empty" />
-      <td className="paper-empty" />
-      <td className="paper-empty" />
-      <td className="paper-empty paper-tick" />
-      <td className="paper-empty paper-tick" />
-      <td className="paper-empty" />
+      {COLUMNS.map((column) => (
+        <td key={keyOf(column)} className={column.cell}>
+          {column.shows?.(row)}
+        </td>
+      ))}
     </tr>
+  );
+}
+
+function State({ row }: { readonly row: SheetRow }) {
+  return (
+    <span className="paper-shape">
+      {row.shape === null ? null : <StateShape shape={row.shape} size={11} />} {row.state}
+    </span>
+  );
+}
+
+function Last({ row }: { readonly row: SheetRow }) {
+  return (
+    <span className="paper-last">
+      {row.last.map((reading) => (
+        <span key={reading.edge}>{reading.text}</span>
+      ))}
+      <small>{row.lastDay}</small>
+    </span>
   );
 }

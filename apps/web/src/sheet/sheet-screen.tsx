@@ -1,13 +1,14 @@
 import './sheet.css';
 import { epochDayOf, type Holding } from '@winterheft/core';
 import { dayMonth, type UnitFormat } from '@winterheft/words';
-import { useMemo } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { useSession } from '../app/session.ts';
 import { dayInWords, planDay } from '../app/today.ts';
 import { useUnits } from '../app/use-units.ts';
 import { coreWords, language, words } from '../app/words.ts';
 import { type Outlooks, useOutlooks } from '../plan/use-plan.ts';
 import { Icon } from '../ui/icons.tsx';
+import { useWidth } from '../ui/use-width.ts';
 import { errorFigure } from '../weighing/figures.ts';
 import { walkOf } from '../weighing/walk.ts';
 import { pagesOf } from './pages.ts';
@@ -50,13 +51,40 @@ export default function SheetScreen() {
           {outlooks === null && fault === null && pages.length > 0 ? sheet.reckoning : sheet.pages(pages.length)}
         </p>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, and the arrow keys must reach it */}
-      <section className="papers" aria-label={sheet.preview} tabIndex={0}>
+      <Preview>
         {pages.map((page, i) => (
           <Paper key={page[0]?.rows[0]?.hive} page={page} n={i + 1} of={pages.length} head={head} />
         ))}
-      </section>
+      </Preview>
     </main>
+  );
+}
+
+/** Width of a page with its border [px]: 188 mm and twice 8 mm in the style sheet. */
+const PAPER_PX = 773;
+
+/** The pages shrunk to the width there is, or, on asking, in their true size, which scrolls. */
+function Preview({ children }: { readonly children: ReactNode }) {
+  const { sheet } = words;
+  const [ref, width] = useWidth<HTMLElement>();
+  const [isLarge, setLarge] = useState(false);
+  const shrinks = width > 0 && width < PAPER_PX;
+  const scrolls = shrinks && isLarge;
+  return (
+    <>
+      {shrinks ? (
+        <p className="keys sheet-size">
+          <button type="button" className="key" onClick={() => setLarge(!isLarge)}>
+            {isLarge ? sheet.whole : sheet.enlarge}
+          </button>
+        </p>
+      ) : null}
+      <section className="papers" ref={ref} aria-label={sheet.preview} tabIndex={scrolls ? 0 : undefined}>
+        <div className="papers-all" style={shrinks && !isLarge ? { zoom: width / PAPER_PX } : undefined}>
+          {children}
+        </div>
+      </section>
+    </>
   );
 }
 

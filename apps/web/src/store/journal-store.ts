@@ -13,8 +13,9 @@ import {
   stampOnWrite,
   uuidv7,
 } from '@winterheft/core';
-import { type Database, type LineRow, withReopening } from './database.ts';
+import { type Database, withReopening } from './database.ts';
 import { lineKey } from './line-key.ts';
+import { isLater, type NewLine, storedClock, writeLines } from './write-lines.ts';
 
 /** A record about to be written: the store gives it its id and its stamp. */
 export type NewRecord = { [K in Kind]: { readonly yard: string; readonly kind: K; readonly body: Bodies[K]; readonly at?: At } }[Kind];
@@ -28,8 +29,6 @@ export interface World {
   /** Local date, time and zone of the yard's keeper. */
   readonly at: () => At;
 }
-
-type NewLine = Omit<LineRow, 'n'>;
 
 /**
  * The journal on this device. Only ever adds. What the disk refuses stays in `unsaved` until a later try succeeds.
@@ -81,7 +80,7 @@ export class JournalStore {
     return { ok: true, value: records };
   }
 
-  /** Lines of a file, known ones included; gives how many were not there yet. */
+  /** Lines of a file that the first worker could not write; gives how many were not there yet. */
   async addLines(lines: readonly { readonly key: string; readonly text: string }[], stamps: readonly string[]): Promise<number> {
     const nowMs = this.world.nowMs();
     let clock = await this.sharedClock();
@@ -104,7 +103,7 @@ export class JournalStore {
 
   private async keep(lines: readonly NewLine[], clock: StampClock): Promise<number> {
     try {
-      const added = await withReopening(this.database, () => this.write([...this.unsaved, ...lines], clock));
+      const added = await writeLines(this.database, [...this.unsaved, ...lines], clock);
       this.unsaved = [];
       this.trouble = null;
       this.onChange([]);
@@ -117,40 +116,11 @@ export class JournalStore {
     }
   }
 
-  /** One transaction: the lines that are new, and the clock no other tab may fall behind. */
-  private async write(lines: readonly NewLine[], clock: StampClock): Promise<number> {
-    const { database } = this;
-    return database.transaction('rw', database.lines, database.facts, async () => {
-      const known = new Set(await knownKeys(database, lines));
-      const fresh = lines.filter((line) => !known.has(line.key) && known.add(line.key));
-      if (fresh.length === 1) await database.lines.add(fresh[0] as LineRow);
-      else if (fresh.length > 1) await database.lines.bulkAdd(fresh as LineRow[]);
-      const stored = (await database.facts.get('clock'))?.value as StampClock | undefined;
-      if (stored === undefined || isLater(clock, stored)) await database.facts.put({ key: 'clock', value: clock });
-      return fresh.length;
-    });
+  /** The later of this window's clock and the one the other windows have left on disk. */
+  async sharedClock(): Promise<StampClock> {
+    const stored = await withReopening(this.database, () => storedClock(this.database)).catch(() => null);
+    return stored !== null && !isLater(this.clock, stored) ? stored : this.clock;
   }
-
-  /** The later of this tab's clock and the one the other tabs have left on disk. */
-  private async sharedClock(): Promise<StampClock> {
-    const stored = await withReopening(this.database, () => this.database.facts.get('clock')).catch(() => undefined);
-    const clock = stored?.value as StampClock | undefined;
-    return clock !== undefined && !isLater(this.clock, clock) ? clock : this.clock;
-  }
-}
-
-function isLater(a: StampClock, b: StampClock): boolean {
-  return a.ms !== b.ms ? a.ms > b.ms : a.counter > b.counter;
-}
-
-async function knownKeys(database: Database, lines: readonly NewLine[]): Promise<readonly string[]> {
-  const rows: string[] = [];
-  // In slices: one query over 100,000 keys would hold them all at once.
-  for (let from = 0; from < lines.length; from += 5000) {
-    const keys = lines.slice(from, from + 5000).map((line) => line.key);
-    rows.push(...((await database.lines.where('key').anyOf(keys).uniqueKeys()) as unknown as string[]));
-  }
-  return rows;
 }
 
 export function rowOf(record: JournalRecord): { readonly key: string; readonly text: string } {

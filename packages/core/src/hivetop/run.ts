@@ -154,7 +154,7 @@ export function stepTop(
     const uptakeKg = vapour.uptakeKgPerS[i]! * seconds;
     water.kg[liesAt(assembly, i)]! += uptakeKg;
     sums.waterHeatJ += uptakeKg * vaporize;
-    owedJ[i] = (nowLatentW[i]! - usedLatentW[i]!) * seconds;
+    owedJ[i] = owedJ[i]! - paidW(owedJ[i]!, seconds) * seconds + (nowLatentW[i]! - usedLatentW[i]!) * seconds;
   }
   const { fellKg, ranDownKg } = drip(assembly, water, places);
   sums.drippedKg += fellKg + ranDownKg;
@@ -174,6 +174,13 @@ export function stepTop(
   };
 }
 
+/** Most that is paid back of heat still owed [W]: a layer wrapped in foam would swing if a day's debt came back in a day. */
+const MOST_PAID_W = 2;
+
+function paidW(owedJ: number, seconds: number): number {
+  return Math.max(-MOST_PAID_W, Math.min(MOST_PAID_W, owedJ / seconds));
+}
+
 /** Air, heat and vapour in turn until temperatures stand. */
 function settle(
   state: TopState,
@@ -187,7 +194,7 @@ function settle(
   const steady = seconds === 0;
   const sourceKgPerS = steady ? burnHoney(day.useKgPerDay).waterKg / DAY_S : ((of.madeKg ?? 0) + (of.drinkKg ?? 0)) / seconds;
   const n = assembly.nodes.length + BELOW;
-  const owedW = steady ? new Float64Array(n) : state.owedJ.map((joule) => joule / seconds);
+  const owedW = steady ? new Float64Array(n) : state.owedJ.map((joule) => paidW(joule, seconds));
   const vaporize = hivetopParameters.latentVaporizeJPerKg.value;
   let latentW = state.latentW.map((w, i) => w + owedW[i]!);
   let vapour: VapourStep;

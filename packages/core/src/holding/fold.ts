@@ -66,6 +66,7 @@ const folds: Folds = {
   'plan-adopted': foldPlan,
   'step-done': foldStepDone,
   refusal: (work, record) => void work.holding.refusals.push(factOf(record)),
+  task: (work, record) => void work.holding.tasks.push({ ...factOf(record), yard: record.yard }),
   pin: (work, record) => void work.pins.set(`${record.body.subject} ${record.body.rule}`, factOf(record)),
 };
 

@@ -1,5 +1,6 @@
-export type { Clash, Thing } from './clashes.ts';
+export type { Clash } from './clashes.ts';
 export { foldHolding } from './fold.ts';
+export { type Trace, type TracePoint, type TraceStep, traceOf } from './trace.ts';
 export type {
   AdoptedPlan,
   Build,
@@ -9,16 +10,11 @@ export type {
   Hive,
   Holding,
   InHand,
-  KitCount,
   Lot,
-  Move,
   PartCount,
   ShutTick,
   Stand,
-  Stay,
-  Top,
   Treatment,
-  Unread,
   Weighing,
   Yard,
 } from './types.ts';

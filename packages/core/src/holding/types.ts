@@ -203,6 +203,8 @@ export interface Holding {
   /** By the id of the `plan-adopted` record. */
   readonly plans: ReadonlyMap<string, AdoptedPlan>;
   readonly refusals: readonly Fact<'refusal'>[];
+  /** What the keeper said of tasks of the season: done, not this year, later. */
+  readonly tasks: readonly (Fact<'task'> & { readonly yard: string })[];
   /** Those that are on. */
   readonly pins: readonly Fact<'pin'>[];
   readonly clashes: readonly Clash[];

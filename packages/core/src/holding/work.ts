@@ -61,6 +61,7 @@ export function newWork(records: readonly HappenedRecord[]): Work {
       weatherFiles: [],
       plans: new Map(),
       refusals: [],
+      tasks: [],
       clashes: [],
     },
     hives: new Map(),

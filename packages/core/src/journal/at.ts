@@ -1,8 +1,8 @@
 import { epochDayOf } from '../units/index.ts';
 import { isoDate, type Of, object, pattern } from './shape.ts';
 
-export const clockTime = pattern('time', /^([01]\d|2[0-3]):[0-5]\d$/);
-export const zoneOffset = pattern('zone', /^[+-](0\d|1[0-4]):[0-5]\d$/);
+const clockTime = pattern('time', /^([01]\d|2[0-3]):[0-5]\d$/);
+const zoneOffset = pattern('zone', /^[+-](0\d|1[0-4]):[0-5]\d$/);
 
 /** When something happened in the yard: local date, and where known local time and offset from UTC. */
 export const at = object({ date: isoDate }, { time: clockTime, zone: zoneOffset });

@@ -14,8 +14,9 @@ export const longLine = line(400);
 
 /** A single reading, a part or a whole hive [kg]. */
 export const massKg = number(0.001, 300, 'kg');
-/** An edge reading [kg]: more than nothing, less than four hives. */
-export const readingKg = number(0.1, 200, 'kg');
+/** What a scale can show at one edge of any hive under any geometry, in a record and on the command line; the hive weighed narrows it. */
+export const EDGE_READING_KG = { low: 1, high: 150, unit: 'kg' } as const;
+export const readingKg = number(EDGE_READING_KG.low, EDGE_READING_KG.high, EDGE_READING_KG.unit);
 export const lengthM = number(-1, 2, 'm');
 /** Frames, seams or boxes, in halves. */
 export const halves = stepped(0.5, 0, 200, 'count');

@@ -1,12 +1,11 @@
 export { type At, compareText, dayOf, minuteOf } from './at.ts';
-export { type ChangeFault, type Effective, effectiveRecords, type HappenedRecord } from './changes.ts';
+export { type ChangeFault, effectiveRecords, type HappenedRecord } from './changes.ts';
 export { journalDigest } from './digest.ts';
-export type { Place } from './fields.ts';
+export { EDGE_READING_KG, type Place } from './fields.ts';
 export { type Journal, mergeJournals, normalJournal, readJournal, type UnreadLine, writeJournal } from './journal.ts';
-export { type Bodies, isKind, KINDS, type Kind, SHUT_TICKS } from './kinds.ts';
+export { type Bodies, DEADOUT_SIGNS, isKind, KINDS, type Kind, SHUT_TICKS } from './kinds.ts';
 export { inOrder, type JournalRecord, lineOf, type RecordOf, recordOf, type Why } from './record.ts';
 export { isSettingKey, type SettingKey, type Settings } from './settings.ts';
 export type { FieldError } from './shape.ts';
 export { clockOnReceipt, newStampClock, partsOfStamp, type StampClock, stampOnWrite } from './stamp.ts';
-export { FORMAT_VERSION } from './upgrade.ts';
 export { uuidv7 } from './uuid.ts';

@@ -54,7 +54,8 @@ function readLine(line: string, isLast: boolean): ReturnType<typeof recordOf> {
   try {
     raw = JSON.parse(line);
   } catch {
-    return { ok: false, why: { kind: isLast ? 'torn' : 'not-json' } };
+    // a record cut off begins as one
+    return { ok: false, why: { kind: isLast && line.trimStart().startsWith('{') ? 'torn' : 'not-json' } };
   }
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return recordOf(raw);
   const upgraded = upgradeRecord(raw as Record<string, unknown>, UPGRADES);

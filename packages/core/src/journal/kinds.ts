@@ -58,6 +58,24 @@ function flow(from: Place, to: Place, fromField: string, toField: string) {
   return origin === to.hand ? null : conflict('hand-names-origin');
 }
 
+/** What is found in a hive whose colony died; the last three speak of notifiable disease. */
+export const DEADOUT_SIGNS = [
+  'heads-in-cells',
+  'no-honey-near',
+  'honey-left',
+  'mite-specks',
+  'few-bees-left',
+  'spotty-capped-brood',
+  'wet-and-mouldy',
+  'streaks',
+  'no-queen-drone-brood',
+  'cluster-a-fist',
+  'gnawed',
+  'sunken-greasy-caps',
+  'ropy-brood',
+  'hard-scales',
+] as const;
+
 /** The body of each kind of record. Masses in kg. */
 export const bodyShapes = {
   yard: object(
@@ -88,7 +106,10 @@ export const bodyShapes = {
     ),
     (body, field) =>
       body.frontKg === undefined && body.rearKg === undefined && body.word === undefined
-        ? { kind: 'missing', field: `${field}.frontKg` }
+        ? {
+            kind: 'missing-all',
+            ways: [[`${field}.frontKg`], [`${field}.rearKg`], [`${field}.frontKg`, `${field}.rearKg`], [`${field}.word`]],
+          }
         : null,
   ),
   'part-weighed': object({ parts, massKg }),
@@ -134,7 +155,10 @@ export const bodyShapes = {
   'top-fitted': object({ hive: id, parts: list(partCount, 0, 20) }, { absorbentDryKg: number(0, 30, 'kg') }),
   'shut-tick': object({ hive: id, tick: choice(SHUT_TICKS), done: flag }),
   sign: object({ colony: id, sign: choice(['alive', 'silent', 'frost-plume', 'wet-lid', 'frozen-down']) }),
-  'spring-count': object({ colony: id, alive: flag }, { bees, storesKg: number(0, 150, 'kg'), queen: queenState }),
+  'spring-count': object(
+    { colony: id, alive: flag },
+    { bees, storesKg: number(0, 150, 'kg'), queen: queenState, found: list(choice(DEADOUT_SIGNS), 0, 20) },
+  ),
   bloom: object({ plant: key, stage: choice(['first', 'full']) }),
   'weather-file': object({ name: shortLine, digest: pattern('digest', /^[0-9a-f]{8,128}$/) }, { days: someWholes }),
   setting: where(object({ key, value: anyJson }), (body, field) =>
@@ -143,6 +167,7 @@ export const bodyShapes = {
   'plan-adopted': object({ plan: anyObject }),
   'step-done': object({ plan: recordId, step: key }),
   refusal: object({ subject: id, what: key }, { why: longLine }),
+  task: object({ task: key, state: choice(['done', 'not-this-year', 'later']) }, { subjects: list(id, 1, 1000), until: isoDate }),
   pin: object({ subject: id, rule: choice(['never-give', 'never-get', 'never-unite', 'must-give', 'must-get', 'must-unite']), on: flag }),
   correct: object({ target: recordId, body: anyObject }),
   strike: object({ target: recordId }),

@@ -1,5 +1,5 @@
-import { key, lengthM, massKg, parts, prices, shortLine, someWholes, wholes } from './fields.ts';
-import { choice, flag, list, number, type Of, object, stepped, where } from './shape.ts';
+import { id, key, lengthM, massKg, parts, prices, shortLine, someWholes, wholes } from './fields.ts';
+import { choice, flag, isoDate, list, number, type Of, object, stepped, where } from './shape.ts';
 
 const miteLevel = number(0.0001, 100, 'mites');
 const labelTempC = number(-10, 45, 'degC');
@@ -29,7 +29,8 @@ export const settingShapes = {
   ownRule: where(
     object({ colonies: someWholes, starved: wholes }, { grossKg: massKg, frontKg: massKg, build: parts, winters: someWholes }),
     (rule, field) => {
-      if (rule.grossKg === undefined && rule.frontKg === undefined) return { kind: 'missing', field: `${field}.grossKg` };
+      if (rule.grossKg === undefined && rule.frontKg === undefined)
+        return { kind: 'missing-all', ways: [[`${field}.grossKg`], [`${field}.frontKg`]] };
       if (rule.starved <= rule.colonies) return null;
       return { kind: 'out-of-range', field: `${field}.starved`, value: rule.starved, unit: 'colonies', low: 0, high: rule.colonies };
     },
@@ -49,6 +50,15 @@ export const settingShapes = {
   miteLevels: list(object({ key }, { warn: miteLevel, treat: miteLevel, never: miteLevel }), 0, 40),
   /** Day of the year by which mites have to be low here. */
   mitesLowByDayOfYear: stepped(1, 152, 288, 'day of year'),
+  /** What the keeper's colonies eat against the model, learnt from winters that are over, taken over by the keeper. */
+  learnt: object({
+    levelMedian: number(0.2, 5, '1'),
+    levelLogSd: number(0.01, 1, '1'),
+    winters: stepped(1, 1, 200, 'winters'),
+    colonyWinters: stepped(1, 1, 100_000, 'colonies'),
+  }),
+  /** Dates of the season as the keeper knows them, by name of the date; one without a yard holds for all. */
+  ownDates: list(object({ name: key, date: isoDate }, { yard: id }), 0, 200),
   /** Limits typed from the label in hand, by key of the table of treatments. */
   labels: list(treatmentLabel, 0, 40),
   /** Where the scale's hook takes hold, measured from the edges of the bottom board. */

@@ -5,7 +5,6 @@ export type Upgrade = (raw: Readonly<Record<string, unknown>>) => Readonly<Recor
 
 /** `UPGRADES[n - 1]` raises version n to n + 1; version 1 is the first and so far the only one. */
 export const UPGRADES: readonly Upgrade[] = [];
-export const FORMAT_VERSION = UPGRADES.length + 1;
 
 /** A raw record raised to the version after the last step, without its `v`; or why it cannot be. A record without `v` is of version 1. */
 export function upgradeRecord(

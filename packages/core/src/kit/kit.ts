@@ -1,5 +1,5 @@
 import { SHIPPED_TOPS, type ShippedTop } from '../hivetop/index.ts';
-import { bad, good, inRange, type Result } from '../result/index.ts';
+import { bad, good, inRange, type Result, under } from '../result/index.ts';
 import { kitParameters } from '../tables/parameters-kit.gen.ts';
 import { type CandyBoardAnswer, type CandyBoardInput, candyBoard } from './candy-board.ts';
 import { type BoardCut, cutBoards, cutSheets, type SheetCut } from './cutting.ts';
@@ -110,7 +110,7 @@ export function kit(input: KitInput): Result<KitAnswer> {
     input.syrup === undefined
       ? null
       : syrupBatch({ hives: input.hives, jarL: sizes('jarL'), sugarBagKg: sizes('sugarBagKg'), ...input.syrup });
-  if (batch !== null && !batch.ok) return pathed(batch, 'syrup');
+  if (batch !== null && !batch.ok) return under('syrup', batch.error);
   const inside = footprintOf(frames);
   const boards =
     input.candy === undefined
@@ -120,12 +120,12 @@ export function kit(input: KitInput): Result<KitAnswer> {
           ...(input.candy.sugarKg === undefined ? { lengthM: inside.insideLengthM, widthM: inside.insideWidthM } : {}),
           ...input.candy,
         });
-  if (boards !== null && !boards.ok) return pathed(boards, 'candy');
+  if (boards !== null && !boards.ok) return under('candy', boards.error);
   const pieces = input.top === undefined ? null : topPieces(input.top, frames);
   const drafts: Draft[] = [];
   if (pieces !== null) {
     const mesh = meshSize(pieces.footprint, sizes('meshInsetM'));
-    if (!mesh.ok) return pathed(mesh, 'sizes');
+    if (!mesh.ok) return under('sizes', mesh.error);
     const top = topDrafts(pieces, { hives: input.hives, sizes, mesh: mesh.value });
     if (!top.ok) return top;
     drafts.push(...top.value);
@@ -168,7 +168,8 @@ function checkInput(input: KitInput): Result<null> {
     return bad({ kind: 'unknown-choice', field: 'top', value: String(input.top), choices: SHIPPED_TOPS });
   if (input.frames !== undefined && !(KIT_FRAMES as readonly number[]).includes(input.frames))
     return bad({ kind: 'unknown-choice', field: 'frames', value: String(input.frames), choices: KIT_FRAMES.map(String) });
-  if (input.top === undefined && input.syrup === undefined && input.candy === undefined) return bad({ kind: 'missing', field: 'top' });
+  if (input.top === undefined && input.syrup === undefined && input.candy === undefined)
+    return bad({ kind: 'missing-all', ways: [['top'], ['syrup'], ['candy']] });
   for (const [table, known] of [
     ['stock', KIT_ITEMS],
     ['prices', KIT_ITEMS],
@@ -310,10 +311,4 @@ function lineOf({ bought, ...draft }: Draft, input: KitInput): KitLine {
     sheetCut: sheetCut ?? null,
     boardCut: boardCut ?? null,
   };
-}
-
-/** The same fault with the name of its part before the field. */
-function pathed<T>({ error }: Extract<Result<T>, { ok: false }>, path: string): Extract<Result<never>, { ok: false }> {
-  if (!('field' in error)) return bad({ ...error, fields: error.fields.map((field) => `${path}.${field}`) });
-  return bad({ ...error, field: `${path}.${error.field}` });
 }

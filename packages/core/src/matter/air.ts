@@ -79,7 +79,7 @@ export function air(input: AirInput): Result<AirAnswer> {
 function vapourOf(input: AirInput, tempC: number): Result<number> {
   const given = MEASURES.filter((field) => input[field] !== undefined);
   const field = given[0];
-  if (field === undefined) return bad({ kind: 'missing', field: 'rhFrac' });
+  if (field === undefined) return bad({ kind: 'missing-all', ways: MEASURES.map((measure) => [measure]) });
   if (given.length > 1) return bad({ kind: 'conflict', fields: given, why: 'one-humidity' });
   const saturationPa = waterSaturationPa(tempC);
   switch (field) {

@@ -23,6 +23,7 @@ export interface CandyAnswer {
 export const CANDY_SIDE_M = { low: 0.05, high: 0.7, unit: 'm' } as const;
 export const CANDY_DEPTH_M = { low: 0.005, high: 0.2, unit: 'm' } as const;
 export const CANDY_SUGAR_KG = { low: 0.05, high: 500, unit: 'kg' } as const;
+const RIM = ['lengthM', 'widthM', 'depthM'] as const;
 
 /**
  * Sugar and water for no-cook candy, to fill a rim or to use up an amount of sugar.
@@ -51,6 +52,7 @@ export function candy(input: CandyInput): Result<CandyAnswer> {
 }
 
 function sugarToFill(input: CandyInput, sugarKgPerL: number): Result<number> {
+  if (RIM.every((field) => input[field] === undefined)) return bad({ kind: 'missing-all', ways: [RIM, ['sugarKg']] });
   const length = inRange('lengthM', input.lengthM, CANDY_SIDE_M);
   if (!length.ok) return length;
   const width = inRange('widthM', input.widthM, CANDY_SIDE_M);
@@ -61,7 +63,7 @@ function sugarToFill(input: CandyInput, sugarKgPerL: number): Result<number> {
 }
 
 function sugarGiven(input: CandyInput): Result<number> {
-  const sized = (['lengthM', 'widthM', 'depthM'] as const).filter((field) => input[field] !== undefined);
+  const sized = RIM.filter((field) => input[field] !== undefined);
   if (sized.length > 0) return bad({ kind: 'conflict', fields: ['sugarKg', ...sized], why: 'sugar-or-rim' });
   return inRange('sugarKg', input.sugarKg, CANDY_SUGAR_KG);
 }

@@ -1,4 +1,4 @@
-import { good, type Result } from '../result/index.ts';
+import { good, inRange, type Result } from '../result/index.ts';
 import { envelopeParameters } from '../tables/parameters-envelope.gen.ts';
 import type { Build } from '../tables/parts.ts';
 import { type BuildFacts, readBuild } from './build-facts.ts';
@@ -23,7 +23,16 @@ export interface EnvelopeOptions {
   readonly entranceM2?: number;
   /** Sides that touch another hive, 0 to 3. */
   readonly sharedSides?: number;
+  /** Wind along the walls [m/s]; left out: the moving air of the code tables. */
+  readonly windMPerS?: number | undefined;
+  /** Share of the height of the walls that snow is banked against, from below: 1 is to the eaves. Left out: none. */
+  readonly snowFrac?: number | undefined;
 }
+
+export const ENVELOPE_RANGES = {
+  windMPerS: { low: 0, high: 15, unit: 'm/s' },
+  snowFrac: { low: 0, high: 1, unit: '' },
+} as const;
 
 /** One hollow box with a lid and a floor: sizes inside [m], walls as layers from the inside, resistances without films. */
 export interface HiveShape {
@@ -37,6 +46,8 @@ export interface HiveShape {
   readonly entranceM2: number;
   readonly upperOpeningM2: number;
   readonly sharedSides: number;
+  /** Share of the walls' height in snow, from below. */
+  readonly snowFrac: number;
 }
 
 type Name = keyof typeof envelopeParameters;
@@ -55,13 +66,18 @@ const FREEZING_K = 273.15;
  * build     parts; frames may be left out
  * returns   [W/K] with its bounds; more or thicker insulation never raises it
  * errors    BadInput of `readBuild`
- * valid     dry materials, a light wind; snow around the hive is left out and only lowers the figure
- * source    [film-resistance], [softwood-conductivity], [insulation-conductivity], [near-cluster]
+ * valid     dry materials. Wind changes the outer film alone: what gusts carry through openings is left out. A bank of snow stops wind and
+ *           adds its own layer to the walls it covers and, in proportion, under the floor
+ * source    [film-resistance], [outside-film], [softwood-conductivity], [insulation-conductivity], [near-cluster]
  * checked   checks/envelope.ts: heater tests and field temperatures from geometry alone; envelope.test.ts: the laws
  */
 export function hiveConductance(build: Build, options: EnvelopeOptions = {}): Result<HiveConductance> {
   const read = readBuild(build);
   if (!read.ok) return read;
+  for (const name of ['windMPerS', 'snowFrac'] as const) {
+    const asked = inRange(`hive.${name}`, options[name] ?? 0, ENVELOPE_RANGES[name]);
+    if (!asked.ok) return asked;
+  }
   const at = (figures: Figures) => conductanceOfShape(shapeOf(read.value, options, figures), figures);
   const value = (name: Name) => envelopeParameters[name].value;
   const middle = at(value);
@@ -82,22 +98,30 @@ export function hiveConductance(build: Build, options: EnvelopeOptions = {}): Re
 export function conductanceOfShape(shape: HiveShape, figures: Figures = (name) => envelopeParameters[name].value) {
   const { insideLengthM, insideWidthM, heightM } = shape;
   const free = (4 - shape.sharedSides) / 4;
-  const wallWPerMK = free * wallPerMetre(shape, figures('filmWallM2KPerW'));
+  const bareWPerMK = free * wallPerMetre(shape, figures('filmWallM2KPerW'));
+  const snowM2KPerW = figures('snowBankM') / figures('snowWPerMK');
+  const snowed = { ...shape, walls: [...shape.walls, { thicknessM: figures('snowBankM'), m2KPerW: snowM2KPerW }] };
+  const bankedWPerMK = shape.snowFrac === 0 ? bareWPerMK : Math.min(bareWPerMK, free * wallPerMetre(snowed, figures('filmWallM2KPerW')));
+  const inSnow = (share: number) => bareWPerMK + share * (bankedWPerMK - bareWPerMK);
   // Lid and floor are as large as the box; what is wrapped around it makes them no larger.
   const thicknessM = shape.walls[0]?.thicknessM ?? 0;
   const insideM2 = insideLengthM * insideWidthM;
   const plateM2 = (insideM2 + (insideLengthM + 2 * thicknessM) * (insideWidthM + 2 * thicknessM)) / 2;
   const topWPerK = plateM2 / (figures('filmCeilingM2KPerW') + shape.lidM2KPerW + shape.outsideFilms.wallM2KPerW);
-  const floorWPerK = plateM2 / (figures('filmFloorM2KPerW') + shape.floorM2KPerW + shape.outsideFilms.underM2KPerW);
+  const underM2KPerW = shape.outsideFilms.underM2KPerW + shape.snowFrac * snowM2KPerW;
+  const floorWPerK = plateM2 / (figures('filmFloorM2KPerW') + shape.floorM2KPerW + underM2KPerW);
   const airWPerK = airLoss(shape, figures);
 
   const pocketHeightM = Math.min(figures('pocketHeightM'), heightM);
   const touchedM = Math.min(figures('pocketWidthM'), insideWidthM) + Math.min(figures('pocketWidthM'), insideLengthM);
   const besideM = (pocketHeightM * touchedM) / (insideWidthM + insideLengthM);
+  // the warm pocket hangs under the lid, so that a bank of snow reaches it last
+  const pocketInSnow = Math.max(0, (shape.snowFrac * heightM - (heightM - pocketHeightM)) / pocketHeightM);
+  const wallWPerMK = inSnow(shape.snowFrac);
   const restWPerK = wallWPerMK * (heightM - besideM) + floorWPerK;
   const downWPerK = (figures('downWPerMK') * insideM2) / (heightM / 2);
   return {
-    parts: { wallsWPerK: wallWPerMK * besideM, topWPerK, belowWPerK: 1 / (1 / downWPerK + 1 / restWPerK), airWPerK },
+    parts: { wallsWPerK: inSnow(pocketInSnow) * besideM, topWPerK, belowWPerK: 1 / (1 / downWPerK + 1 / restWPerK), airWPerK },
     whole: { wallsWPerK: wallWPerMK * heightM, topWPerK, floorWPerK, airWPerK },
   };
 }
@@ -148,11 +172,20 @@ function shapeOf(facts: BuildFacts, options: EnvelopeOptions, figures: Figures):
     ],
     lidM2KPerW: layers(facts, ['inner cover', 'cover', 'insulation', 'fill'], figures) + spaces * figures('airSpaceM2KPerW'),
     floorM2KPerW: layers(facts, ['floor'], figures),
-    outsideFilms: { wallM2KPerW: figures('filmOutsideM2KPerW'), underM2KPerW: figures('filmUnderM2KPerW') },
+    outsideFilms: {
+      wallM2KPerW: options.windMPerS === undefined ? figures('filmOutsideM2KPerW') : filmInWind(options.windMPerS, figures),
+      underM2KPerW: figures('filmUnderM2KPerW'),
+    },
     entranceM2: options.entranceM2 ?? figures('entranceM2'),
     upperOpeningM2: options.upperOpeningM2 ?? figures('upperOpeningM2'),
     sharedSides: options.sharedSides ?? 0,
+    snowFrac: options.snowFrac ?? 0,
   };
+}
+
+/** Film of an outer surface in a wind [m2K/W]. Source: [outside-film]. */
+export function filmInWind(windMPerS: number, figures: Figures = (name) => envelopeParameters[name].value): number {
+  return 1 / (figures('filmStillWPerM2K') + figures('filmPerWindWPerM2K') * windMPerS);
 }
 
 /** Resistance of the layers of some kinds, one on the other [m2K/W]. */

@@ -16,13 +16,12 @@ export {
   CANDY_SUGAR_KG,
   type CandyAnswer,
   type CandyCaution,
-  type CandyInput,
   candy,
 } from './candy.ts';
-export { type EnvelopeOptions, type HiveConductance, hiveConductance } from './hive-envelope.ts';
-export { type Burnt, burnHoney } from './honey.ts';
-export { type SolubilityRelation, saturationFrac, saturationTempC } from './solubility.ts';
-export { type StoresRange, storesFromSugarKg, storesPerSugarKg, sugarForStoresKg } from './stores-from-sugar.ts';
+export { ENVELOPE_RANGES, type EnvelopeOptions, hiveConductance } from './hive-envelope.ts';
+export { burnHoney } from './honey.ts';
+export { saturationFrac, saturationTempC } from './solubility.ts';
+export { storesFromSugarKg, storesPerSugarKg, sugarForStoresKg } from './stores-from-sugar.ts';
 export { densityInAirKgPerM3, SYRUP_TEMP_RANGE, sucroseDensityKgPerM3, waterDensityKgPerM3 } from './sucrose.ts';
 export {
   SYRUP_AMOUNT_KG,

@@ -14,7 +14,7 @@ const WATER_DENOMINATOR_PER_C = 16.887236e-3;
 const AIR_KG_PER_M3 = 1.2;
 const BRASS_KG_PER_M3 = 8400;
 
-export const SUGAR_FRAC_RANGE = { low: 0, high: 0.85, unit: 'kg sugar per kg' } as const;
+const SUGAR_FRAC_RANGE = { low: 0, high: 0.85, unit: 'kg sugar per kg' } as const;
 export const SYRUP_TEMP_RANGE = { low: 0, high: 60, unit: '°C' } as const;
 
 /**

@@ -35,8 +35,13 @@ export interface SyrupAnswer {
 export const SYRUP_AMOUNT_KG = { low: 0.01, high: 5000, unit: 'kg' } as const;
 export const SYRUP_AMOUNT_L = { low: 0.01, high: 5000, unit: 'L' } as const;
 /** A strength that can be stirred at all; syrup for bees lies between 0.33 and 0.70. */
-export const SYRUP_STRENGTH = { low: 0.01, high: 0.85, unit: 'kg sugar per kg' } as const;
+const SYRUP_STRENGTH = { low: 0.01, high: 0.85, unit: 'kg sugar per kg' } as const;
 
+const WAYS = [
+  ['sugarKg', 'waterKg'],
+  ['ratio', 'basis', 'volumeL'],
+  ['ratio', 'basis', 'sugarKg'],
+];
 /** Shown where a ratio cannot be read; any a:b goes. */
 const RATIO_EXAMPLES = ['2:1', '5:3', '3:2', '1:1', '1:0.63'];
 
@@ -82,6 +87,7 @@ interface Amounts {
 function fromMasses(input: SyrupInput): Result<Amounts> {
   if (input.basis !== undefined) return bad({ kind: 'missing', field: 'ratio' });
   if (input.volumeL !== undefined) return bad({ kind: 'conflict', fields: ['volumeL'], why: 'volume-needs-ratio' });
+  if (input.sugarKg === undefined && input.waterKg === undefined) return bad({ kind: 'missing-all', ways: WAYS });
   const sugar = inRange('sugarKg', input.sugarKg, SYRUP_AMOUNT_KG);
   if (!sugar.ok) return sugar;
   const water = inRange('waterKg', input.waterKg, SYRUP_AMOUNT_KG);
@@ -102,6 +108,7 @@ function fromRatio(input: SyrupInput, ratio: string, tempC: number): Result<Amou
     return bad({ kind: 'conflict', fields: ['volumeL', 'sugarKg'], why: 'volume-or-sugar' });
   }
   if (input.volumeL === undefined) {
+    if (input.sugarKg === undefined) return bad({ kind: 'missing-all', ways: [['volumeL'], ['sugarKg']] });
     const sugar = inRange('sugarKg', input.sugarKg, SYRUP_AMOUNT_KG);
     return sugar.ok ? good({ sugarKg: sugar.value, waterKg: sugar.value / strength.value - sugar.value }) : sugar;
   }

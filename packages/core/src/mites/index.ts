@@ -11,6 +11,7 @@ export type {
 } from './answer-types.ts';
 export { BOARD_DAYS, BOARD_MITES, type BoardAnswer, type BoardInput, boardCount, poissonInterval } from './board.ts';
 export { binomialAtMost, type TellApart, type TellApartInput, tellApart } from './compare.ts';
+export { supersOn } from './counts.ts';
 export type { DueWhat, MiteDue } from './due.ts';
 export { type EfficacyAnswer, type EfficacyInput, treatmentEffect } from './efficacy.ts';
 export { type GrowthRange, miteGrowth } from './growth.ts';
@@ -20,7 +21,7 @@ export { type WinterLoss, winterLoss } from './loss.ts';
 export { MITES_MEMBERS, mites } from './mites.ts';
 export { type PooledCount, type PooledYard, type PoolPrior, poolYard } from './pool.ts';
 export { levelsOnDay, type ProjectInput, type Projection, projectLevels, shareAbove, shareAt, type TreatmentAct } from './project.ts';
-export { clopperPearson, type Interval, jeffreys, wilson } from './proportion.ts';
+export { clopperPearson, type Interval, jeffreys, wilson, wilsonCorrected } from './proportion.ts';
 export { type RecordFault, type TreatmentRecord, treatmentRecords } from './records.ts';
 export { levelOnDayOf, type MiteStanding, miteStanding, type YardSeasonOfMites, yardSeasonOfMites } from './standing.ts';
 export { startChances, type YardDays } from './starts.ts';

@@ -42,6 +42,21 @@ export function wilson(k: number, n: number, certainty: number): Interval {
 }
 
 /**
+ * Score interval with continuity correction: wider than the plain one, for counts come whole.
+ *
+ * equation    low = (2k + z^2 - 1 - z sqrt(z^2 - 2 - 1/n + 4k(n-k+1)/n)) / (2(n + z^2)), high the same of n - k taken from 1;
+ *             0 for k = 0, 1 for k = n
+ * source      [newcombe-1998], his method 4
+ */
+export function wilsonCorrected(k: number, n: number, certainty: number): Interval {
+  requireCounts('wilsonCorrected', k, n, certainty);
+  const z = normalQuantile((1 + certainty) / 2);
+  const lowOf = (k: number) =>
+    k === 0 ? 0 : Math.max(0, (2 * k + z ** 2 - 1 - z * Math.sqrt(z ** 2 - 2 - 1 / n + (4 * k * (n - k + 1)) / n)) / (2 * (n + z ** 2)));
+  return { low: lowOf(k), high: 1 - lowOf(n - k) };
+}
+
+/**
  * Equal-tailed interval of the posterior under Jeffreys' prior, beta(k + 1/2, n - k + 1/2), with no correction at k = 0 and k = n.
  *
  * source      Brown, Cai and DasGupta 2001, Statistical Science 16:101 (from memory)

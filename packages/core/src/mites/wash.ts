@@ -2,7 +2,7 @@ import { bad, good, inRange, type Result } from '../result/index.ts';
 import { mitesParameters } from '../tables/parameters-mites.gen.ts';
 import { miteGrowth } from './growth.ts';
 import { betaGrid, chanceAbove } from './level-grid.ts';
-import { clopperPearson, type Interval, jeffreys, wilson } from './proportion.ts';
+import { clopperPearson, type Interval, jeffreys, wilson, wilsonCorrected } from './proportion.ts';
 import { WASH_BEES, WASH_CERTAINTY, WASH_DAYS_AHEAD, type WashMethod } from './wash-ranges.ts';
 
 export interface WashInput {
@@ -26,7 +26,7 @@ export interface WashAnswer {
   readonly highFrac: number;
   readonly interval: 'clopper-pearson';
   /** Other usual intervals of the same count, to be compared; the exact one is shown because it never promises too much. */
-  readonly otherIntervals: { readonly wilson: Interval; readonly jeffreys: Interval };
+  readonly otherIntervals: { readonly wilson: Interval; readonly wilsonCorrected: Interval; readonly jeffreys: Interval };
   /** With thresholdFrac: chance that the true level is above it. */
   readonly chanceAboveFrac?: number;
   /** With thresholdFrac: `withheld` where too few bees were washed to decide anything. */
@@ -83,7 +83,11 @@ export function wash(input: WashInput): Result<WashAnswer> {
     lowFrac: low,
     highFrac: high,
     interval: 'clopper-pearson',
-    otherIntervals: { wilson: corrected(wilson(k, n, certainty.value)), jeffreys: corrected(jeffreys(k, n, certainty.value)) },
+    otherIntervals: {
+      wilson: corrected(wilson(k, n, certainty.value)),
+      wilsonCorrected: corrected(wilsonCorrected(k, n, certainty.value)),
+      jeffreys: corrected(jeffreys(k, n, certainty.value)),
+    },
     ...(chance === null ? {} : { chanceAboveFrac: chance, decision: few ? ('withheld' as const) : decisionOf(chance) }),
     notes,
     ...(tooMany ? { insteadMites: tenfoldLess(k) } : {}),

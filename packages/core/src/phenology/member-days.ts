@@ -17,18 +17,35 @@ export function springStartDay(fromDay: number): number {
   return epochDayOfParts(winterYearOf(fromDay) + 1, 1, 1);
 }
 
+/** Whose heat sums are drawn; `belief` left out: the published mean and spread. */
+export interface SumDraw {
+  readonly seed: number;
+  readonly entity: string;
+  readonly members: number;
+  readonly belief?: { readonly meanCd: number; readonly sdCd: number } | undefined;
+}
+
 /**
  * Heat sum to first dependable forage, one draw per member and yard.
  *
  * returns     [degC d] members; more than 0
  * source      [NEWA-APPLE] first blossom, mean and standard deviation between sites and years
  */
-export function drawForageSums(of: { readonly seed: number; readonly entity: string; readonly members: number }): Float64Array {
-  const key = keyOf(of.seed, 'forage-sum', of.entity);
+export function drawForageSums(of: SumDraw): Float64Array {
   const { forageSumCd, forageSumSdCd } = phenologyParameters;
-  return Float64Array.from({ length: of.members }, (_, member) =>
-    Math.max(1, forageSumCd.value + forageSumSdCd.value * normalAt(key, member, 0)),
-  );
+  return drawSums(of, 'forage-sum', { meanCd: forageSumCd.value, sdCd: forageSumSdCd.value });
+}
+
+/** Heat sum to first pollen [degC d] by member: red maple's first bloom, its spread that between the first trees with pollen [OSU-MAPLE]. */
+export function drawPollenSums(of: SumDraw): Float64Array {
+  const { pollenSumCd, pollenSumSdCd } = phenologyParameters;
+  return drawSums(of, 'pollen-sum', { meanCd: pollenSumCd.value, sdCd: pollenSumSdCd.value });
+}
+
+function drawSums(of: SumDraw, stream: string, published: { readonly meanCd: number; readonly sdCd: number }): Float64Array {
+  const key = keyOf(of.seed, stream, of.entity);
+  const { meanCd, sdCd } = of.belief ?? published;
+  return Float64Array.from({ length: of.members }, (_, member) => Math.max(1, meanCd + sdCd * normalAt(key, member, 0)));
 }
 
 /**
@@ -46,7 +63,7 @@ export function firstForageDays(temps: MemberTemps, sumsCd: Float64Array): Float
 }
 
 /** First day on which each member's degree days above a base since 1 January reach its sum. Rows as in `firstForageDays`. */
-export function heatSumDays(temps: MemberTemps, rule: { readonly baseC: number; readonly sumsCd: Float64Array }): Float64Array {
+function heatSumDays(temps: MemberTemps, rule: { readonly baseC: number; readonly sumsCd: Float64Array }): Float64Array {
   const { tempsC, fromDay, days } = temps;
   const members = rule.sumsCd.length;
   const rows = rowsOf(temps, members, 'heatSumDays');

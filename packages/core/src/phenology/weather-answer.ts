@@ -1,11 +1,23 @@
 import { bad, good, inRange, type Result } from '../result/index.ts';
+import { weatherParameters } from '../tables/parameters-weather.gen.ts';
 import { epochDayOfParts, isoDateOf } from '../units/index.ts';
-import { type Climate, type ClimateNote, type ClimateSource, climateForPlace, drawWeather } from '../weather/index.ts';
+import {
+  type Climate,
+  type ClimateNote,
+  type ClimateSource,
+  climateForPlace,
+  climateFromRecord,
+  drawWeather,
+  type RejectedLine,
+  type StationRecord,
+} from '../weather/index.ts';
 import { quantile } from './distribution.ts';
 import { seasonDates } from './season-dates.ts';
 
 export interface WeatherInput {
-  readonly place: string;
+  readonly place?: string | undefined;
+  /** A daily record that was read; with a place it corrects the place's tables where it is short. */
+  readonly record?: StationRecord | undefined;
   /** Year the frost dates are written in; any, for they are the odds of all years. */
   readonly year?: number;
   readonly members?: number;
@@ -18,17 +30,36 @@ export interface FrostOdds {
   readonly p95: string | null;
 }
 
+/** Of a year's lowest temperature: one year in twenty is colder than p5, nineteen colder than p95 [degC]. */
+export interface ColdestOdds {
+  readonly p5: number;
+  readonly p50: number;
+  readonly p95: number;
+}
+
 export interface WeatherAnswer {
   readonly station: string;
   /** Days, holes and refused lines of a daily record; a place of the table has none. */
   readonly days: number;
   readonly missingDays: number;
-  readonly rejected: readonly { readonly line: number; readonly why: string }[];
+  readonly rejected: readonly RejectedLine[];
+  /** What was read of a file; null for a place of the table. */
+  readonly file: {
+    readonly from: string;
+    readonly to: string;
+    readonly layout: StationRecord['layout'];
+    readonly unit: StationRecord['unit'];
+    readonly unitByValues: boolean;
+    readonly bridgedDays: number;
+  } | null;
   readonly monthlyMeanC: readonly number[];
   readonly monthlySdC: readonly number[];
   readonly lastFrost: FrostOdds;
   readonly firstFrost: FrostOdds;
   readonly winters: number;
+  /** Lowest daily mean of a year, and its lowest night, an estimate from the first: the two are told apart because they differ by 5 degrees. */
+  readonly coldestDayC: ColdestOdds;
+  readonly coldestNightC: ColdestOdds;
   readonly sources: readonly ClimateSource[];
   readonly notes: readonly ClimateNote[];
 }
@@ -43,10 +74,11 @@ export const WEATHER_RANGES = {
 export const FROST_YEAR = 2001;
 
 /**
- * What the tables know about the weather of a place: monthly means and their scatter, and frost dates from stochastic years.
+ * What the tables know about the weather of a place, or a record of it: monthly means and their scatter, and frost dates from the years
+ * the forecast would draw.
  *
  * input     see WeatherInput
- * returns   see WeatherAnswer; `days` and `winters` are 0, for the tables hold normals and no daily record
+ * returns   see WeatherAnswer; for a place of the tables `days` and `winters` are 0: they hold normals and no daily record
  * errors    BadInput naming the field; a name that fits several places lists them
  */
 export function weather(input: WeatherInput): Result<WeatherAnswer> {
@@ -60,36 +92,60 @@ export function weather(input: WeatherInput): Result<WeatherAnswer> {
   for (const [field, value] of Object.entries({ year, members, seed })) {
     if (!Number.isInteger(value)) return bad({ kind: 'implausible', field, value, unit: '', why: 'not-whole' });
   }
-  const climate = climateForPlace(input.place);
+  const { record } = input;
+  const climate = climateAsked(input);
   if (!climate.ok) return climate;
   const { name, monthlyMeanC, monthlySdMeanC, from, notes } = climate.value;
   return good({
     station: name,
-    days: 0,
-    missingDays: 0,
-    rejected: [],
+    days: record?.readDays ?? 0,
+    missingDays: record === undefined ? 0 : record.toDay - record.fromDay + 1 - record.readDays,
+    rejected: record?.rejected ?? [],
+    file: record === undefined ? null : fileOf(record),
     monthlyMeanC: monthlyMeanC.map(hundredths),
     monthlySdC: monthlySdMeanC.map(hundredths),
-    ...frostOdds(climate.value, { year, members, seed }),
-    winters: 0,
+    ...yearOdds(climate.value, { year, members, seed }),
+    winters: record?.winters.length ?? 0,
     sources: from,
     notes,
   });
 }
 
+function climateAsked({ place, record }: WeatherInput): Result<Climate> {
+  if (record === undefined) return place === undefined ? bad({ kind: 'missing', field: 'place' }) : climateForPlace(place);
+  const base = place === undefined ? null : climateForPlace(place);
+  if (base === null) return climateFromRecord(record);
+  return base.ok ? climateFromRecord(record, { base: base.value }) : base;
+}
+
+function fileOf(record: StationRecord): NonNullable<WeatherAnswer['file']> {
+  const { layout, unit, unitByValues, bridgedDays } = record;
+  return { from: isoDateOf(record.fromDay), to: isoDateOf(record.toDay), layout, unit, unitByValues, bridgedDays };
+}
+
 /** The sources print tenths. */
 const hundredths = (value: number): number => Math.round(value * 100) / 100;
 
-/** Last frost of spring and first of autumn in the same calendar year, drawn. The yard is taken to lie at the place. */
-function frostOdds(climate: Climate, of: { year: number; members: number; seed: number }): { lastFrost: FrostOdds; firstFrost: FrostOdds } {
+/** Last frost of spring, first of autumn and lowest daily mean in the same calendar year, drawn. The yard is taken to lie at the place. */
+function yearOdds(
+  climate: Climate,
+  of: { year: number; members: number; seed: number },
+): Pick<WeatherAnswer, 'lastFrost' | 'firstFrost' | 'coldestDayC' | 'coldestNightC'> {
   const fromDay = epochDayOfParts(of.year, 1, 1);
   const toDay = epochDayOfParts(of.year, 12, 31);
   const days = toDay - fromDay + 1;
-  const temps = drawWeather({ ...climate, placeErrorSdC: 0 }, { seed: of.seed, entity: climate.name, fromDay, toDay, members: of.members });
+  // the odds of all years: what happened in one of them is no certainty
+  const own = climate.own === undefined ? undefined : { ...climate.own, happenedFromDay: Number.POSITIVE_INFINITY };
+  const temps = drawWeather(
+    { ...climate, own, placeErrorSdC: 0 },
+    { seed: of.seed, entity: climate.name, fromDay, toDay, members: of.members },
+  );
   const last: number[] = [];
   const first: number[] = [];
+  const coldest: number[] = [];
   for (let member = 0; member < of.members; member++) {
     const series = { meanC: temps.subarray(member * days, (member + 1) * days), fromDay };
+    coldest.push(series.meanC.reduce((low, c) => Math.min(low, c), Number.POSITIVE_INFINITY));
     last.push(seasonDates(series, { rangeC: climate.rangeC, winterYear: of.year - 1 }).lastFrost ?? Number.NEGATIVE_INFINITY);
     first.push(seasonDates(series, { rangeC: climate.rangeC, winterYear: of.year }).firstFrost ?? Number.POSITIVE_INFINITY);
   }
@@ -101,5 +157,15 @@ function frostOdds(climate: Climate, of: { year: number; members: number; seed: 
     };
     return { p5: at(0.05), p50: at(0.5), p95: at(0.95) };
   };
-  return { lastFrost: odds(last), firstFrost: odds(first) };
+  coldest.sort((a, b) => a - b);
+  const coldestOdds = (below: number): ColdestOdds => {
+    const at = (share: number) => hundredths(quantile(coldest, share) - below);
+    return { p5: at(0.05), p50: at(0.5), p95: at(0.95) };
+  };
+  return {
+    lastFrost: odds(last),
+    firstFrost: odds(first),
+    coldestDayC: coldestOdds(0),
+    coldestNightC: coldestOdds(weatherParameters.coldestNightBelowC.value),
+  };
 }

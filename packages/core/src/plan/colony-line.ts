@@ -1,5 +1,6 @@
 import type { Holding } from '../holding/index.ts';
 import { planParameters } from '../tables/parameters-plan.gen.ts';
+import { provisionParameters } from '../tables/parameters-provision.gen.ts';
 import { isoDateOf } from '../units/index.ts';
 import { type ColonyRun, judgeColony, sharesOf } from '../winter/index.ts';
 import { doubtOf, type Evidence } from './evidence.ts';
@@ -99,7 +100,7 @@ function stateOf(evidence: Evidence, of: { aboveNeedKg: number | null; winterabl
   if (evidence.colony.flag !== null) return 'set aside';
   if (of.aboveNeedKg === null) return 'unknown';
   if (!of.winterableAlone) return 'too small alone';
-  if (of.aboveNeedKg < 0) return 'short';
+  if (of.aboveNeedKg < -provisionParameters.needToleranceKg.value) return 'short';
   return of.aboveNeedKg >= planParameters.spareFromKg.value && !evidence.stores!.weightOnly ? 'spare' : 'enough';
 }
 
@@ -110,9 +111,12 @@ function notesOf(
   const notes: StateNote[] = [];
   const { stores, colony, gross, weighedDay } = evidence;
   const lookDays = of.holding.settings.lookDays ?? 30;
+  const toleranceKg = provisionParameters.needToleranceKg.value;
   if (colony.flag !== null) notes.push({ code: 'signs-of-disease' });
   const mites = miteNoteOf(colony, { holding: of.holding, today: of.plan.today });
   if (mites?.code === 'mites-above-threshold') notes.push(mites);
+  if (of.aboveNeedKg !== null && of.aboveNeedKg < 0 && of.aboveNeedKg >= -toleranceKg)
+    notes.push({ code: 'short-within-tolerance', shortKg: -of.aboveNeedKg, toleranceKg });
   for (const fault of evidence.refused) notes.push({ code: 'record-refused', fault });
   if (gross === null) notes.push({ code: 'not-weighed' });
   else if (gross.basis === 'word') notes.push({ code: 'by-word', word: evidence.hive.weighings.at(-1)?.word ?? '' });

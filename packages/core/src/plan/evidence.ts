@@ -176,7 +176,7 @@ function changesSince(colony: Colony, since: Happening): { kg: number; sdKg: num
 export function doubtOf(evidence: Evidence): StoresDoubt {
   const { stores: answer, gross } = evidence;
   if (answer === null) {
-    return { tare: { key: 'none', sdKg: 0 }, scale: { key: 'none', sdKg: 0 }, own: { key: evidence.colony.id, sdKg: 0 }, beeKg: 0 };
+    return { tare: { key: 'none', sdKg: 0 }, scale: { key: 'none', sdKg: 0 }, own: { sdKg: 0 }, beeKg: 0 };
   }
   const parts = answer.errorParts;
   const totalVar = answer.sdKg ** 2;
@@ -187,7 +187,7 @@ export function doubtOf(evidence: Evidence): StoresDoubt {
   return {
     tare: { key: answer.tare.buildKey, sdKg: parts.tareKg },
     scale: { key: gross?.scale ?? 'none', sdKg: Math.sqrt(sharedFrac) },
-    own: { key: evidence.colony.id, sdKg: Math.sqrt(ownVar) },
+    own: { sdKg: Math.sqrt(ownVar) },
     beeKg: answer.bees.count === 0 || answer.bees.sdKg === 0 ? 0 : parts.beesKg / (answer.bees.count * evidence.beesSdFrac),
   };
 }

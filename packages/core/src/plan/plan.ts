@@ -1,17 +1,17 @@
 import type { Holding } from '../holding/index.ts';
 import type { UnreadLine } from '../journal/index.ts';
-import { seasonDistribution } from '../phenology/index.ts';
 import { type ProvisionAnswer, provision, type Solve } from '../provision/index.ts';
 import { bad, good, type Result } from '../result/index.ts';
+import { seasonOdds, siteSeason } from '../season/index.ts';
 import { epochDayOf, isoDateOf } from '../units/index.ts';
 import { winterYearOf } from '../weather/index.ts';
 import { makeRun } from '../winter/index.ts';
 import { colonyLine } from './colony-line.ts';
 import { tablesDigest, textDigest } from './digest.ts';
-import { type PreparedPlan, preparePlan } from './prepare.ts';
+import { type PreparedPlan, type PreparedYard, preparePlan } from './prepare.ts';
 import { provisionInputOf } from './provide.ts';
 import { tasksOf } from './tasks.ts';
-import type { ColonyOutlook, DateOdds, EndedColony, Plan, PlanSetting, YardDates } from './types.ts';
+import type { ColonyOutlook, EndedColony, Plan, PlanSetting, YardDates } from './types.ts';
 
 /** Changes when the same inputs may give another plan. */
 export const PLAN_VERSION = 1;
@@ -110,19 +110,17 @@ export function datesOf(prepared: PreparedPlan, members = prepared.setting.membe
   return [...prepared.yards.values()].map((yard) => yardDates(yard, { prepared, members }));
 }
 
-function yardDates(
-  yard: { yard: { id: string; name: string }; climate: Parameters<typeof seasonDistribution>[0] },
-  of: { prepared: PreparedPlan; members: number },
-): YardDates {
-  const dates = seasonDistribution(yard.climate, {
-    seed: of.prepared.setting.seed,
-    year: winterYearOf(of.prepared.fromDay),
-    members: of.members,
-    entity: yard.yard.id,
-  });
-  const odds: Record<string, DateOdds> = {};
-  for (const [name, date] of Object.entries(dates)) odds[name] = date;
-  return { yard: yard.yard.id, yardName: yard.yard.name, climate: { name: yard.climate.name, notes: yard.climate.notes }, dates: odds };
+function yardDates(yard: PreparedYard, of: { prepared: PreparedPlan; members: number }): YardDates {
+  const { spring, climate } = yard;
+  const draw = { seed: of.prepared.setting.seed, year: spring.year, members: of.members, entity: yard.yard.id };
+  const site = { climate, latDeg: yard.yard.latDeg, ownLowByDayOfYear: spring.ownLowByDayOfYear };
+  const { spreads } = siteSeason(site, { ...draw, beliefs: spring.beliefs, ownDays: spring.days });
+  return {
+    yard: yard.yard.id,
+    yardName: yard.yard.name,
+    climate: { name: climate.name, notes: climate.notes },
+    dates: seasonOdds(spreads),
+  };
 }
 
 function provide(

@@ -1,8 +1,9 @@
 import type { Holding, Yard } from '../holding/index.ts';
 import { hiveConductance } from '../matter/index.ts';
 import { bad, good, type Result } from '../result/index.ts';
+import { type YardSpring, yardSpring } from '../season/index.ts';
 import { epochDayOf, epochDayOfParts, partsOf } from '../units/index.ts';
-import { type Climate, climateForPlace, climateFromMonthly, climateNear } from '../weather/index.ts';
+import { type Climate, climateForPlace, climateFromMonthly, climateFromRecord, climateNear } from '../weather/index.ts';
 import {
   type ColonyRun,
   drawSeason,
@@ -24,6 +25,8 @@ export interface PreparedYard {
   readonly yard: Yard;
   readonly climate: Climate;
   readonly season: YardSeason;
+  /** What the keeper's own dates and blooms say of this winter here. */
+  readonly spring: YardSpring;
 }
 
 /** A colony with its curve, ready to be judged. */
@@ -68,11 +71,13 @@ export function openPlan(holding: Holding, setting: PlanSetting, before?: OpenPl
     const known = before?.yards.get(yard.id);
     const climate = climateOf(yard, setting);
     if (!climate.ok) return climate;
+    const spring = yardSpring(holding, { yard, climate: climate.value, today, seed: setting.seed });
     const same =
       before !== undefined &&
       known !== undefined &&
       sameRun(before, { setting, fromDay, toDay }) &&
-      known.climate.name === climate.value.name;
+      climateKey(known.climate) === climateKey(climate.value) &&
+      known.spring.key === spring.key;
     const season = same
       ? known.season
       : drawSeason(climate.value, {
@@ -82,8 +87,10 @@ export function openPlan(holding: Holding, setting: PlanSetting, before?: OpenPl
           days: toDay - fromDay + 1,
           members: setting.members,
           values,
+          forageDay: spring.days.firstForage,
+          forageSum: spring.beliefs?.firstForage,
         });
-    yards.set(yard.id, { yard, climate: same ? known.climate : climate.value, season });
+    yards.set(yard.id, { yard, climate: same ? known.climate : climate.value, season, spring });
   }
   const ways = waysOf(holding);
   const evidence = livingColonies(holding, ways, today).filter((one) => yards.has(one.hive.yard));
@@ -102,12 +109,17 @@ export function preparePlan(holding: Holding, setting: PlanSetting, before?: Pre
 /** Makes the curves that are missing and forgets those that no colony has any more. */
 export function finishPlan({ evidence, ...plan }: OpenPlan): PreparedPlan {
   const room: { run: ColonyRun | null } = { run: null };
-  const ready = evidence.map((one) => readyColony(plan, one, room));
+  const curves = new Map(plan.curves);
+  const ready = evidence.map((one) => {
+    const made = readyColony({ ...plan, curves }, one, room);
+    curves.set(made.key, made.colony.prepared);
+    return made;
+  });
   return { ...plan, colonies: ready.map(({ colony }) => colony), curves: new Map(ready.map(({ key, colony }) => [key, colony.prepared])) };
 }
 
 /**
- * A colony with its curve: the one that was made from the same inputs, or a new one.
+ * A colony with its curve: the one that was made from the same inputs, or a new one. Equal colonies share theirs.
  *
  * room   the arrays of a run, made once and overwritten by every colony
  */
@@ -120,14 +132,15 @@ export function readyColony(
   const yard = plan.yards.get(evidence.hive.yard)!;
   const { fromDay } = yard.season;
   const hiveWPerK = conductanceOf(evidence, values);
-  const { bees, beesSdFrac, colony } = evidence;
+  const { bees, beesSdFrac } = evidence;
   const key = [
     fromDay,
     yard.season.days,
     setting.seed,
     setting.members,
-    yard.climate.name,
-    colony.id,
+    evidence.hive.yard,
+    climateKey(yard.climate),
+    yard.spring.key,
     bees,
     beesSdFrac,
     hiveWPerK,
@@ -137,9 +150,14 @@ export function readyColony(
   const known = plan.curves.get(key);
   if (known !== undefined) return { key, colony: { evidence, prepared: known } };
   room.run ??= makeRun(yard.season);
-  const draw = { seed: setting.seed, colony: colony.id, members: setting.members, fromDay, bees, beesSdFrac, pins: {} };
+  const draw = { seed: setting.seed, members: setting.members, fromDay, bees, beesSdFrac, pins: {} };
   const prepared = prepareColony({ season: yard.season, draw, level, hiveWPerK, values }, room.run);
   return { key, colony: { evidence, prepared } };
+}
+
+/** Everything of a climate that its years are drawn from, as far as two climates of one yard can differ. */
+function climateKey({ name, monthlyMeanC, placeErrorSdC, own }: Climate): string {
+  return [name, ...monthlyMeanC, placeErrorSdC, own?.fromDay, own?.meanC.length].join('|');
 }
 
 function sameRun(
@@ -166,6 +184,11 @@ function winterAhead(today: number): { fromDay: number; toDay: number } {
 }
 
 function climateOf(yard: Yard, setting: PlanSetting): Result<Climate> {
+  const base = climateWithoutRecord(yard, setting);
+  return !base.ok || setting.record === undefined ? base : climateFromRecord(setting.record, { base: base.value, yard });
+}
+
+function climateWithoutRecord(yard: Yard, setting: PlanSetting): Result<Climate> {
   if (setting.place !== undefined) return climateForPlace(setting.place);
   if (yard.monthlyMeanC !== undefined) return climateFromMonthly(yard.monthlyMeanC, { latDeg: yard.latDeg });
   if (yard.climatePlace !== undefined) return climateForPlace(yard.climatePlace);
@@ -194,7 +217,9 @@ function levelOfKeeper(
   holding: Holding,
   of: { evidence: readonly Evidence[]; yards: ReadonlyMap<string, PreparedYard>; setting: PlanSetting; values: WinterValues },
 ): LevelBelief {
-  const rule = holding.settings.ownRule;
+  const { learnt, ownRule: rule } = holding.settings;
+  // winters of the keeper's own say more than a rule remembered, and hold the same deaths
+  if (learnt !== undefined) return { median: learnt.levelMedian, logSd: learnt.levelLogSd };
   const bySize = [...of.evidence].sort((a, b) => a.bees - b.bees || (a.colony.id < b.colony.id ? -1 : 1));
   const middle = bySize[bySize.length >> 1];
   if (rule === undefined || rule.grossKg === undefined || middle === undefined) return levelPrior();
@@ -204,7 +229,6 @@ function levelOfKeeper(
   const season = of.yards.get(middle.hive.yard)!.season;
   const draw = {
     seed: setting.seed,
-    colony: 'middle',
     members: setting.members,
     fromDay: season.fromDay,
     bees: middle.bees,

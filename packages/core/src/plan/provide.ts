@@ -1,9 +1,11 @@
 import type { Holding, Lot } from '../holding/index.ts';
 import type { BankLot, CombLot, ProvisionColony, ProvisionInput, Union } from '../provision/index.ts';
+import { queenOf, requeenDay, sizeOf } from '../season/index.ts';
 import { cappedNetKg, frameNamed } from '../stores/index.ts';
 import { planParameters } from '../tables/parameters-plan.gen.ts';
 import { storesParameters } from '../tables/parameters-stores.gen.ts';
 import { type FrameDepth, framePart } from '../tables/parts.ts';
+import { winterYearOf } from '../weather/index.ts';
 import { handLotName, isLightComb, isShedSuspect, type Reserve, reserveForGaps, shedLotName } from './combs.ts';
 import { type Evidence, isAfter, takenSugarKg } from './evidence.ts';
 import type { PreparedPlan, ReadyColony } from './prepare.ts';
@@ -17,7 +19,8 @@ export function provisionInputOf(
   const { plan, holding } = of;
   const ready = new Map(plan.colonies.map((one) => [one.evidence.colony.id, one]));
   const day = { holding, refused: refusedOn(holding, plan.today), today: plan.today };
-  const colonies = lines.flatMap((line) => provisionColony(line, { ready: ready.get(line.colony)!, ...day }));
+  const toUnite = colonyToUnite(plan, holding);
+  const colonies = lines.flatMap((line) => provisionColony(line, { ready: ready.get(line.colony)!, toUnite, ...day }));
   const reserve = reserveForGaps(holding);
   const fed = fedOn(holding, plan.today);
   const { settings } = holding;
@@ -30,7 +33,7 @@ export function provisionInputOf(
     sugarKg: Math.max(0, (settings.sugarKg ?? 0) - fed.sugarKg),
     feeders: feeders === undefined ? lines.length : Math.max(0, feeders - fed.feeders),
     daysToLastFeeding: of.daysToLastFeeding,
-    unions: unionsOf(lines, ready),
+    unions: unionsOf(lines, { ready, toUnite }),
     ...(prices === undefined ? {} : { prices: pricesOf(prices) }),
     rules: {
       today: plan.setting.today,
@@ -63,7 +66,13 @@ function fedOn(holding: Holding, today: number): { readonly sugarKg: number; rea
 
 function provisionColony(
   line: ColonyOutlook,
-  of: { ready: ReadyColony; holding: Holding; refused: ReturnType<typeof refusedOn>; today: number },
+  of: {
+    ready: ReadyColony;
+    holding: Holding;
+    refused: ReturnType<typeof refusedOn>;
+    today: number;
+    toUnite: ReturnType<typeof colonyToUnite>;
+  },
 ): ProvisionColony[] {
   if (line.hasKg === null || line.hasSdKg === null) return [];
   const { evidence } = of.ready;
@@ -89,7 +98,7 @@ function provisionColony(
       lossCurve: line.lossCurve,
       mayGive: !off('give') && !pinned('never-give') && evidence.stores?.weightOnly === false && line.state !== 'set aside',
       mayUnite: !shut && !off('unite') && !pinned('never-unite'),
-      tooSmall: line.state === 'too small alone',
+      tooSmall: of.toUnite(line, of.ready),
       queen: queen === 'seen' || queen === 'laying' ? 'seen' : 'unknown',
       refusesSyrup: off('syrup') || evidence.colony.feeds.filter(({ what }) => what === 'syrup').at(-1)?.event === 'refused',
       ...(off('candy') ? { candyRimKg: 0 } : {}),
@@ -212,12 +221,32 @@ function shedOf(holding: Holding, reserve: Reserve): BankLot[] {
   });
 }
 
-/** What two colonies would need together: the middle of the bigger one's need scaled by heat, for colonies too small alone. */
-function unionsOf(lines: readonly ColonyOutlook[], ready: ReadonlyMap<string, ReadyColony>): Union[] {
-  const small = lines.filter((line) => line.state === 'too small alone' && line.hasKg !== null);
+/**
+ * Whether a colony is handed to uniting: too small to winter alone, or without a queen when it is too late for a new one and the bees
+ * are too few to hold until spring.
+ */
+function colonyToUnite(plan: PreparedPlan, holding: Holding): (line: ColonyOutlook, ready: ReadyColony) => boolean {
+  return (line, { evidence }) => {
+    if (line.state === 'too small alone') return true;
+    const yard = holding.yards.get(line.yard);
+    if (yard === undefined || queenOf(evidence.colony) !== 'absent') return false;
+    const site = { year: winterYearOf(plan.today), latDeg: yard.latDeg, ownLowByDayOfYear: holding.settings.mitesLowByDayOfYear };
+    return plan.today > requeenDay(site) && sizeOf(line.bees, 'absent').verdict === 'unite';
+  };
+}
+
+/** What two colonies would need together: the middle of the bigger one's need scaled by heat, for colonies that are to be united. */
+function unionsOf(
+  lines: readonly ColonyOutlook[],
+  of: { readonly ready: ReadonlyMap<string, ReadyColony>; readonly toUnite: ReturnType<typeof colonyToUnite> },
+): Union[] {
+  const { ready } = of;
+  const queenless = (line: ColonyOutlook) => queenOf(ready.get(line.colony)!.evidence.colony) === 'absent';
+  const small = lines.filter((line) => line.hasKg !== null && line.state !== 'set aside' && of.toUnite(line, ready.get(line.colony)!));
+  const takers = lines.filter((line) => line.hasKg !== null && line.state !== 'set aside');
   return small.flatMap((from) =>
-    lines
-      .filter((into) => into.colony !== from.colony && into.yard === from.yard && into.state !== 'set aside' && into.hasKg !== null)
+    takers
+      .filter((into) => into.colony !== from.colony && into.yard === from.yard && !(queenless(from) && queenless(into)))
       .map((into) => ({ from: from.colony, into: into.colony, needKg: unionNeedKg(from, into, ready) })),
   );
 }

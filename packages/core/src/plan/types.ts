@@ -3,6 +3,7 @@ import type { UnreadLine } from '../journal/index.ts';
 import type { ProvisionAnswer } from '../provision/index.ts';
 import type { BadInput } from '../result/index.ts';
 import type { StoresAnswer } from '../stores/index.ts';
+import type { StationRecord } from '../weather/index.ts';
 import type { Judged, OutlookAnswer } from '../winter/index.ts';
 
 /** What a plan is a function of, beside the holding. */
@@ -14,6 +15,8 @@ export interface PlanSetting {
   readonly members: number;
   /** A place of the climate table for every yard, instead of the yards' own. */
   readonly place?: string | undefined;
+  /** The keeper's own daily record, for every yard. */
+  readonly record?: StationRecord | undefined;
 }
 
 export type State = 'short' | 'enough' | 'spare' | 'unknown' | 'too small alone' | 'set aside' | 'ended';
@@ -27,6 +30,8 @@ export type StateNote =
   | { readonly code: 'weighed-long-ago'; readonly days: number }
   | { readonly code: 'by-word'; readonly word: string }
   | { readonly code: 'provisional'; readonly weighAgainOn: string }
+  /** Short of its need by less than a hand scale can show: not counted, and called enough. */
+  | { readonly code: 'short-within-tolerance'; readonly shortKg: number; readonly toleranceKg: number }
   | { readonly code: 'low-in-top-box'; readonly holdsKg: number; readonly wantsKg: number }
   /** Bees and stores against the least an autumn hive should weigh without its wood. */
   | { readonly code: 'light-for-winter'; readonly massKg: number; readonly leastKg: number }
@@ -40,7 +45,7 @@ export type StateNote =
   | { readonly code: 'record-refused'; readonly fault: BadInput };
 
 /** A colony's line in the plan: an outlook, what it rests on, and what the scale will show when the need is met. */
-export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownRule'>, Pick<Judged, 'lossCurve' | 'cases'> {
+export interface ColonyOutlook extends Omit<OutlookAnswer, 'doubtShares' | 'ownRule' | 'climate'>, Pick<Judged, 'lossCurve' | 'cases'> {
   readonly colony: string;
   readonly hive: string;
   readonly yard: string;

@@ -74,6 +74,8 @@ export interface CaseRules {
   readonly sugarKgPerL: number;
   readonly storesPerSugar: number;
   readonly syrupStepL: number;
+  /** No colony is fed less. */
+  readonly leastSyrupL: number;
   readonly buySugarUpToKg: number;
   readonly pricePerColony: number | null;
   readonly gapFrac: number;

@@ -70,6 +70,8 @@ export interface Facts {
   readonly pairs: readonly Pair[];
   /** Stores from one step of syrup and of candy [kg]. */
   readonly syrupStepKg: number;
+  /** A feeder is set on for no fewer. */
+  readonly leastSyrupSteps: number;
   readonly candyStepKg: number;
   readonly candyStepSugarKg: number;
   readonly syrupStepSugarKg: number;
@@ -86,6 +88,7 @@ export function factsOf(kase: Case): Facts {
   const groups = new Groups(kase);
   const syrupStepSugarKg = rules.syrupStepL * rules.sugarKgPerL;
   const syrupStepKg = syrupStepSugarKg * rules.storesPerSugar;
+  const leastSyrupSteps = Math.max(1, Math.ceil(rules.leastSyrupL / rules.syrupStepL - 1e-9));
   const candyStepSugarKg = provisionParameters.candyStepKg.value;
   const candyStepKg = candyStepSugarKg * rules.storesPerSugar;
 
@@ -127,11 +130,13 @@ export function factsOf(kase: Case): Facts {
       return {
         ...g,
         out: grouped(g.out),
-        syrupSteps: Math.min(byUptake, Math.ceil(g.mostKg / syrupStepKg - 1e-9)),
+        syrupSteps:
+          byUptake < leastSyrupSteps ? 0 : Math.min(byUptake, Math.max(leastSyrupSteps, Math.ceil(g.mostKg / syrupStepKg - 1e-9))),
         candySteps: Math.min(Math.floor(c.rimKg / candyStepSugarKg + 1e-9), Math.ceil(g.mostKg / candyStepKg - 1e-9)),
       };
     }),
     pairs,
+    leastSyrupSteps,
     syrupStepKg,
     candyStepKg,
     candyStepSugarKg,

@@ -98,9 +98,9 @@ class Work {
       outLeft[swap.out]! -= 1;
       shortKg -= swap.gainKg;
     }
-    const { syrupStepKg, syrupStepSugarKg, candyStepKg, candyStepSugarKg } = this.facts;
+    const { syrupStepKg, syrupStepSugarKg, leastSyrupSteps, candyStepKg, candyStepSugarKg } = this.facts;
     if (shortKg > ENOUGH_KG && this.feedersLeft > 0) {
-      const steps = this.steps(shortKg, getter.syrupSteps, syrupStepKg, syrupStepSugarKg);
+      const steps = this.steps(shortKg, { least: leastSyrupSteps, most: getter.syrupSteps }, syrupStepKg, syrupStepSugarKg);
       if (steps > 0) {
         this.syrup.set(r, steps);
         this.feedersLeft -= 1;
@@ -108,13 +108,15 @@ class Work {
       }
     }
     if (shortKg > ENOUGH_KG) {
-      const steps = this.steps(shortKg, getter.candySteps, candyStepKg, candyStepSugarKg);
+      const steps = this.steps(shortKg, { least: 1, most: getter.candySteps }, candyStepKg, candyStepSugarKg);
       if (steps > 0) this.candy.set(r, steps);
     }
   }
 
-  private steps(shortKg: number, most: number, stepKg: number, sugarKg: number): number {
-    const steps = Math.max(0, Math.min(most, Math.ceil(shortKg / stepKg - ENOUGH_KG), Math.floor(this.sugarLeftKg / sugarKg + ENOUGH_KG)));
+  private steps(shortKg: number, { least, most }: { least: number; most: number }, stepKg: number, sugarKg: number): number {
+    const wanted = Math.max(least, Math.ceil(shortKg / stepKg - ENOUGH_KG));
+    const had = Math.min(most, wanted, Math.floor(this.sugarLeftKg / sugarKg + ENOUGH_KG));
+    const steps = had < least ? 0 : had;
     this.sugarLeftKg -= steps * sugarKg;
     return steps;
   }

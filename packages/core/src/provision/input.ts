@@ -94,6 +94,7 @@ export interface ProvisionRules {
   readonly ripeningDays?: number | undefined;
   readonly syrupSugarFrac?: number | undefined;
   readonly syrupStepL?: number | undefined;
+  readonly leastSyrupL?: number | undefined;
   readonly buySugarUpToKg?: number | undefined;
   /** One sum instead of ranks: what a colony is worth in money. */
   readonly pricePerColony?: number | undefined;

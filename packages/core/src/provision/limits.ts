@@ -23,6 +23,7 @@ export const PROVISION_RANGES = {
   ripeningDays: { low: 0, high: 60, unit: 'days' },
   syrupSugarFrac: { low: 0.4, high: 0.75, unit: 'kg sugar per kg' },
   syrupStepL: { low: 0.1, high: 20, unit: 'L' },
+  leastSyrupL: { low: 0, high: 20, unit: 'L' },
   gapFrac: { low: 0, high: 0.5, unit: '1' },
   nodes: { low: 1, high: 10_000_000, unit: 'nodes' },
   brakeSeconds: { low: 1, high: 3600, unit: 's' },

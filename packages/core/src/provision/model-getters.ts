@@ -92,6 +92,18 @@ function syrupTerms(sheet: ModelSheet, r: number): readonly Term[] {
     null,
     0,
   );
+  // each step is one at least: only more than that needs saying
+  if (sheet.facts.leastSyrupSteps > 1) {
+    sheet.draft.row(
+      `sl${r}`,
+      [
+        [steps, 1],
+        [feeder, -sheet.facts.leastSyrupSteps],
+      ],
+      0,
+      null,
+    );
+  }
   sheet.draft.row(
     `fo${r}`,
     [

@@ -83,6 +83,7 @@ function readRules(input: ProvisionInput): CaseRules {
     sugarKgPerL: (sucroseDensityKgPerM3(sugarFrac, SYRUP_TEMP_C) * sugarFrac) / 1000,
     storesPerSugar: storesPerSugarKg(sugarFrac).low,
     syrupStepL: number('rules.syrupStepL', rules.syrupStepL ?? parameters.syrupStepL.value, 'syrupStepL'),
+    leastSyrupL: number('rules.leastSyrupL', rules.leastSyrupL ?? parameters.leastSyrupL.value, 'leastSyrupL'),
     buySugarUpToKg: number('rules.buySugarUpToKg', rules.buySugarUpToKg ?? 0, 'sugarKg'),
     pricePerColony: rules.pricePerColony === undefined ? null : number('rules.pricePerColony', rules.pricePerColony, 'price'),
     gapFrac: number('rules.gapFrac', rules.gapFrac ?? parameters.gapFrac.value, 'gapFrac'),

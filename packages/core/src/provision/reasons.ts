@@ -101,13 +101,16 @@ function hindrances(c: CaseColony, of: { facts: Facts; deeds: Deeds; score: Scor
       }
     }
   }
+  const feedStepL = facts.leastSyrupSteps * rules.syrupStepL;
   if (c.refusesSyrup) say('refuses-syrup', { colony }, {});
   else if (kase.feedingDays === 0) say('no-feeding-days', { colony }, { days: kase.feedingDays });
   else if (!syrup && deeds.syrup.length >= kase.feeders) say('feeders-all-used', { colony }, { feeders: kase.feeders });
-  else if ((syrup?.litres ?? 0) + rules.syrupStepL > c.uptakeLPerDay * kase.feedingDays) {
+  else if ((syrup ? syrup.litres + rules.syrupStepL : feedStepL) > c.uptakeLPerDay * kase.feedingDays) {
     say('uptake-limit', { colony }, { litres: figure(c.uptakeLPerDay * kase.feedingDays), days: kase.feedingDays });
   }
-  if (sugarLeftKg < Math.min(facts.syrupStepSugarKg, facts.candyStepSugarKg)) say('sugar-used-up', { colony }, { sugarLeftKg });
+  const candySugarKg = c.rimKg < facts.candyStepSugarKg ? Number.POSITIVE_INFINITY : facts.candyStepSugarKg;
+  if (sugarLeftKg < Math.min((syrup ? rules.syrupStepL : feedStepL) * rules.sugarKgPerL, candySugarKg))
+    say('sugar-used-up', { colony }, { sugarLeftKg });
   if (candy && candy.sugarKg + facts.candyStepSugarKg > c.rimKg) say('rim-full', { colony }, { rimKg: c.rimKg });
 }
 

@@ -105,6 +105,7 @@ export function recheck(kase: Case, answer: Omit<ProvisionAnswer, 'reasons'>): r
       s.litres > 0 && Math.abs(s.litres / rules.syrupStepL - Math.round(s.litres / rules.syrupStepL)) < 1e-6,
       `syrup ${s.to}: ${s.litres} L`,
     );
+    must(s.litres >= rules.leastSyrupL - 1e-6, `syrup ${s.to}: less than is worth a feeder`);
     must(s.litres <= c.uptakeLPerDay * kase.feedingDays + 1e-6, `syrup ${s.to}: more than it takes until the last feeding day`);
     must(!c.refusesSyrup, `syrup ${s.to}: it refuses`);
     must(Math.abs(s.sugarKg - s.litres * rules.sugarKgPerL) <= SLACK_KG, `syrup ${s.to}: sugar ${s.sugarKg}`);

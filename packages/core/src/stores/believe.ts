@@ -7,6 +7,7 @@ import { type Estimate, joined, sdFromBounds } from './errors.ts';
 import { onHiveMass } from './on-hive.ts';
 import type { StoresCase } from './read-input.ts';
 import { type Tare, tareOf } from './tare.ts';
+import { bothEdgesSdKg } from './weighing-doubt.ts';
 
 interface Part {
   readonly massKg: number;
@@ -68,7 +69,7 @@ export function believe(given: StoresCase): Result<Belief> {
   const fullKg = facts.frames.reduce((sum, { part, count }) => sum + cappedNetKg(part.depth).kg * count, 0) * p.fullestFactor.value;
   let byWeight: Estimate | null = null;
   if (input.grossKg !== undefined) {
-    const scaleSdKg = input.grossSdKg ?? p.grossSdKg.value;
+    const scaleSdKg = input.grossSdKg ?? bothEdgesSdKg(input.grossKg);
     const bareKg = tare.massKg + onHive.massKg + snow.massKg;
     const bareSdKg = Math.hypot(scaleSdKg, tare.partsSdKg, tare.combSdKg, tare.ownSdKg, onHive.sdKg, snow.sdKg);
     const high = bareKg + bees.massKg + pollen.massKg + water.massKg + fullKg + DEVIATIONS * bareSdKg;
@@ -99,7 +100,7 @@ export function believe(given: StoresCase): Result<Belief> {
     };
   }
   const stores = byWeight && byCount ? joined(byWeight, byCount) : (byWeight ?? byCount);
-  if (stores === null) return bad({ kind: 'missing', field: 'grossKg (or cappedFrames)' });
+  if (stores === null) return bad({ kind: 'missing-all', ways: [['grossKg'], ['cappedFrames']] });
   return good({ stores, byWeight, byCount, tare, bees, pollen, onHive, water, snow, fullKg });
 }
 

@@ -5,6 +5,7 @@ import type { Build } from '../tables/parts.ts';
 import { beesOf } from './bees.ts';
 import { cappedNetKg } from './counted.ts';
 import { tareOf } from './tare.ts';
+import { bothEdgesSdKg } from './weighing-doubt.ts';
 
 /** Further from the bare hive or the full one than so many standard deviations a reading is asked about. */
 const DEVIATIONS = 4;
@@ -22,6 +23,7 @@ export function grossRangeOf(build: Build): Result<{ readonly lowKg: number; rea
   const bees = beesOf(facts.value, {});
   const p = storesParameters;
   const fullKg = facts.value.frames.reduce((sum, { part, count }) => sum + cappedNetKg(part.depth).kg * count, 0) * p.fullestFactor.value;
-  const sdKg = Math.hypot(tare.partsSdKg, tare.combSdKg, tare.ownSdKg, p.grossSdKg.value);
-  return good({ lowKg: Math.max(0, tare.massKg - DEVIATIONS * sdKg), highKg: tare.massKg + bees.massKg + fullKg + DEVIATIONS * sdKg });
+  const reach = (kg: number) => DEVIATIONS * Math.hypot(tare.partsSdKg, tare.combSdKg, tare.ownSdKg, bothEdgesSdKg(kg));
+  const mostKg = tare.massKg + bees.massKg + fullKg;
+  return good({ lowKg: Math.max(0, tare.massKg - reach(tare.massKg)), highKg: mostKg + reach(mostKg) });
 }

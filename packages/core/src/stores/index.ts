@@ -7,13 +7,9 @@ export { stores } from './stores.ts';
 export { partMass } from './tare.ts';
 export type {
   CappedFrames,
-  Counting,
-  ErrorParts,
   Measurement,
-  OnHive,
   StoresAnswer,
   StoresInput,
   StoresNote,
-  SyrupGiven,
   Worth,
 } from './types.ts';

@@ -59,7 +59,7 @@ function ofWeight(given: StoresCase, belief: Belief): Candidate[] {
   }
   if (input.grossKg === undefined) return list;
   const fromKg = input.grossKg;
-  const sdKg = input.grossSdKg ?? p.grossSdKg.value;
+  const sdKg = input.grossSdKg ?? bothEdgesSdKg(fromKg);
   if (!given.byWord && readAtOneEdge(sdKg, fromKg)) {
     list.push({ what: 'second-edge', minutes: p.minutesSecondEdge.value, input: { ...input, grossSdKg: bothEdgesSdKg(expectedGrossKg) } });
   }

@@ -89,7 +89,7 @@ function bodies(input: StoresInput): BadInput | null {
   }
   if (input.word !== undefined && input.grossKg !== undefined) return { kind: 'conflict', fields: ['word', 'grossKg'], why: 'give-one' };
   if (input.grossKg === undefined && input.word === undefined && input.cappedFrames === undefined)
-    return { kind: 'missing', field: 'grossKg (or cappedFrames)' };
+    return { kind: 'missing-all', ways: [['grossKg'], ['word'], ['cappedFrames']] };
   return null;
 }
 

@@ -44,6 +44,7 @@ export interface StoresInput {
   readonly build: Build;
   /** Whole hive as it stands [kg]. */
   readonly grossKg?: number | undefined;
+  /** Left out: the error of a weighing at both edges on a usual scale. */
   readonly grossSdKg?: number | undefined;
   /** What a hand said that lifted one edge, where nothing was weighed. */
   readonly word?: HeftWord | undefined;

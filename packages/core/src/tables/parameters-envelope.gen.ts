@@ -23,4 +23,8 @@ export const envelopeParameters = {
   entranceM2: { value: 0.0025, unit: "m2", low: 0.0005, high: 0.005, distribution: "fixed", source: "entrance-pages", mark: "JUDGEMENT", note: "lower entrance as keepers reduce it: published slots run from 3/4 in to 3 in wide" },
   upperOpeningM2: { value: 0.00015, unit: "m2", low: 0, high: 0.0005, distribution: "fixed", source: "upper-entrance", mark: "READ", note: "notch of 1 by 1.5 cm in the inner cover: the upper entrance with which colonies ate less" },
   airExcessK: { value: 15, unit: "K", low: 5, high: 30, distribution: "fixed", source: "near-cluster", mark: "JUDGEMENT", note: "air around the cluster against outside when the draught is reckoned" },
+  filmStillWPerM2K: { value: 8.2, unit: "W/(m2·K)", low: 7.5, high: 9, distribution: "fixed", source: "outside-film", mark: "MEMORY", note: "convection 4 and radiation 4.2 of a surface in still air; 1/8.2 is the film of a wall" },
+  filmPerWindWPerM2K: { value: 4, unit: "W/(m2·K) per m/s", low: 3.5, high: 4.5, distribution: "fixed", source: "outside-film", mark: "MEMORY", note: "what every metre per second of wind adds; at 4 m/s the code film of 0.04 comes out, at 15 mph that of 0.03" },
+  snowWPerMK: { value: 0.12, unit: "W/(m·K)", low: 0.06, high: 0.3, distribution: "fixed", source: "envelope-memory", mark: "MEMORY", note: "settled dry snow; fresh snow half of it and wind-packed snow twice" },
+  snowBankM: { value: 0.3, unit: "m", low: 0.15, high: 0.6, distribution: "fixed", source: "envelope-judgement", mark: "JUDGEMENT", note: "snow that lies against a banked wall" },
 } satisfies Record<string, Parameter>;

@@ -13,4 +13,12 @@ export const phenologyParameters = {
   forageSumCd: { value: 182, unit: "degC d", low: 136, high: 228, distribution: "normal", source: "NEWA-APPLE", mark: "READ", note: "first blossom of apple, 328 at base 43 degF: fruit bloom and dandelion as first dependable forage" },
   forageSumSdCd: { value: 28, unit: "degC d", low: 20, high: 36, distribution: "fixed", source: "NEWA-APPLE", mark: "READ", note: "51 at base 43 degF; eastern sites, the keeper's own bloom dates are better" },
   frostSplitDayOfYear: { value: 196, unit: "d", low: 180, high: 210, distribution: "fixed", source: "practice-phenology", mark: "PRACTICE", note: "15 July parts last frosts from first ones" },
+  guardMinC: { value: 4, unit: "degC", low: 4, high: 9.4, distribution: "fixed", source: "mouse-nights", mark: "READ", note: "nights in the 40s degF send mice indoors; the low end is used, for a guard shut too early hinders nothing but a mouse already in" },
+  gluingMaxC: { value: 20, unit: "degC", low: 15, high: 25, distribution: "fixed", source: "PROPOLIS-20C", mark: "READ-2", note: "afternoon at which propolis is sticky outside the cluster; colder it is hard and brittle and cracks stay open" },
+  coldMeanC: { value: -10, unit: "degC", low: -15, high: -5, distribution: "fixed", source: "practice-phenology", mark: "PRACTICE", note: "daily mean below which lids freeze down and nothing is fitted any more" },
+  cleansingMaxC: { value: 9, unit: "degC", low: 8, high: 10, distribution: "fixed", source: "memory-cleansing", mark: "MEMORY", note: "short flights to void on a still day with sun; flight for work wants 10" },
+  cleansingFromDayOfYear: { value: 1, unit: "d", low: 1, high: 32, distribution: "fixed", source: "practice-phenology", mark: "PRACTICE", note: "the first cleansing flight of a winter is looked for from 1 January" },
+  pollenSumSdCd: { value: 3, unit: "degC d", low: 2, high: 5, distribution: "fixed", source: "OSU-MAPLE", mark: "DERIVED", note: "first trees with pollen 34 to 52 at base 50 degF taken as the 5 and 95 % ends" },
+  siteShareFrac: { value: 0.5, unit: "1", low: 0.3, high: 0.8, distribution: "fixed", source: "practice-phenology", mark: "JUDGEMENT", note: "share of the variance of a heat sum that belongs to the site and stays from year to year; the rest is new every spring" },
+  frameMinC: { value: 15, unit: "degC", low: 12, high: 16, distribution: "fixed", source: "opening-limits", mark: "READ", note: "afternoon from which frames are lifted; a quick look under the lid is done colder" },
 } satisfies Record<string, Parameter>;

@@ -20,6 +20,7 @@ export const provisionParameters = {
   uptakeLPer1000BeesPerDay: { value: 0.0656, unit: "L/day", low: 0.04, high: 0.08, distribution: "fixed", source: "cage-uptake", mark: "DERIVED", note: "80.7 mg of 50 % syrup per bee and day in cages (an upper bound) at 1.23 kg/L" },
   ripeningDays: { value: 3, unit: "days", low: 0, high: 7, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "the last days on which bees still take syrup are left for drying what they took" },
   syrupStepL: { value: 0.1, unit: "L", low: 0.05, high: 1, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "amounts of syrup are planned in tenths of a litre; round up in the yard" },
+  leastSyrupL: { value: 1, unit: "L", low: 0.5, high: 2, distribution: "fixed", source: "own-judgement", mark: "PRACTICE", note: "less syrup than this is not worth setting a feeder on" },
   candyStepKg: { value: 0.1, unit: "kg", low: 0.05, high: 0.5, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "sugar for candy is planned in tenths of a kilogram" },
   candyRimKg: { value: 6, unit: "kg", low: 4, high: 9, distribution: "fixed", source: "trade-rim", mark: "DERIVED", note: "sugar in a 10-frame rim 38 mm deep, packed damp: 6 to 7 kg" },
   tooSmallLossFrac: { value: 0.5, unit: "1", low: 0.3, high: 0.8, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "chance that a colony under the winterable size is lost for want of bees whatever it holds" },

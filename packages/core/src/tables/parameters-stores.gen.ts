@@ -8,7 +8,6 @@ export const storesParameters = {
   tareSdFloorKg: { value: 2.5, unit: "kg", low: 2.5, high: 2.5, distribution: "fixed", source: "published-tares", mark: "JUDGEMENT", note: "least doubt of a build until one empty hive of it was weighed; published masses of the same hive differ by 5 to 14 kg" },
   hiveSpreadFrac: { value: 0.04, unit: "1", low: 0.02, high: 0.07, distribution: "fixed", source: "own-judgement-stores", mark: "JUDGEMENT", note: "one hive of a build against another: wood holds 5 to 15 % of water more or less and combs age" },
   emptyHiveSdKg: { value: 0.5, unit: "kg", low: 0.2, high: 1, distribution: "fixed", source: "own-judgement-stores", mark: "JUDGEMENT", note: "weighing one empty hive with a hand scale" },
-  grossSdKg: { value: 1, unit: "kg", low: 0.5, high: 2, distribution: "fixed", source: "field-repeat-stores", mark: "MEMORY", note: "both edges read with a hand scale" },
   beesPerFrameOccupied: { value: 1400, unit: "bees", low: 1150, high: 1650, distribution: "normal", source: "burgett-burikam", mark: "READ", note: "average of occupied deep combs (Simpson 1969)" },
   beesPerFrameCovered: { value: 1900, unit: "bees", low: 1650, high: 2200, distribution: "normal", source: "burgett-burikam", mark: "READ", note: "deep comb covered on both sides in a single layer (Kauffeld 1975)" },
   beesPerFramePacked: { value: 2430, unit: "bees", low: 2100, high: 3000, distribution: "normal", source: "burgett-burikam-packed", mark: "MEMORY", note: "deep comb packed with bees" },

@@ -15,4 +15,9 @@ export const weatherParameters = {
   siberianJanuaryC: { value: -30, unit: "degC", low: -34, high: -28, distribution: "fixed", source: "DAILY-SPREAD", mark: "JUDGEMENT", note: "at this January mean and below the winter skew is that of the Siberian high" },
   siberianSkewFrac: { value: 0.2, unit: "1", low: 0, high: 0.4, distribution: "fixed", source: "DAILY-SPREAD", mark: "COMPUTED", note: "skewness of winter days in the Siberian high; middle of the printed 0 to 0.4" },
   frostC: { value: 0, unit: "degC", low: -0.5, high: 0.5, distribution: "fixed", source: "NWS-FROST", mark: "READ", note: "a daily minimum at or below this is a freeze" },
+  gapBridgeDays: { value: 5, unit: "d", low: 3, high: 10, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "a gap of so many days in a daily record is bridged by a straight line; the correlation of daily anomalies has fallen to 0.1 to 0.4 after five days" },
+  ensembleWinters: { value: 8, unit: "winters", low: 5, high: 15, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "so many whole winters of the keeper's own record become the ensemble; fewer correct the stochastic years" },
+  recordYears: { value: 30, unit: "years", low: 20, high: 30, distribution: "fixed", source: "WMO-1203", mark: "MEMORY", note: "only the latest so many years of a long record are used: the length of a climatological normal" },
+  leastRecordDays: { value: 330, unit: "d", low: 300, high: 365, distribution: "fixed", source: "own-judgement", mark: "JUDGEMENT", note: "a shorter daily record is refused: it says nothing about a year" },
+  coldestNightBelowC: { value: 5.3, unit: "degC", low: 2.4, high: 8.9, distribution: "fixed", source: "PLACE-ERROR", mark: "COMPUTED", note: "the lowest nightly minimum of a record lies so far below its lowest daily mean: median of 87 Canadian stations, 10 to 90 % of them" },
 } satisfies Record<string, Parameter>;

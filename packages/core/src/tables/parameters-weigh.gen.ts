@@ -12,6 +12,7 @@ export const weighParameters = {
   centreHeightSdM: { value: 0.085, unit: "m", low: 0.05, high: 0.12, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "from the range 0.17 to 0.45 m" },
   liftM: { value: 0.005, unit: "m", low: 0.003, high: 0.02, distribution: "fixed", source: "tilt-examples", mark: "DERIVED", note: "read when the edge just comes free" },
   liftSdM: { value: 0.005, unit: "m", low: 0.003, high: 0.008, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "how far apart two lifts end" },
+  pullLeanDeg: { value: 0, unit: "degrees", low: -10, high: 10, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "a pull straight up; one that leans over the hive by 10 degrees with the hook 0.1 m up reads 2 % low and one away from it 5 % high" },
   overhangSdM: { value: 0.01, unit: "m", low: 0.005, high: 0.02, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "how well a hook is set by eye" },
   scaleStepKg: { value: 0.5, unit: "kg", low: 0.01, high: 1, distribution: "fixed", source: "hand-scale", mark: "JUDGEMENT", note: "smallest step of a dial or a pound scale" },
   scaleCalibrationFrac: { value: 0.009, unit: "1", low: 0.004, high: 0.02, distribution: "normal", source: "oiml-r76", mark: "JUDGEMENT", note: "standard deviation of a hand scale's own error as a share of the reading; the same for every hive it weighs" },

@@ -62,8 +62,20 @@ export function placeErrorC(meanKm: number): number {
   return points[points.length - 1]![1];
 }
 
+/**
+ * Error of a station's winter mean for a yard so far away: none at the yard itself, rising by a straight line to the published error of
+ * one place within 100 km (its middle, 50 km), beyond that the published error of the choice.
+ *
+ * returns     standard deviation [degC]
+ * source      [PLACE-ERROR]; the line below 50 km is ours
+ */
+export function stationErrorC(km: number): number {
+  const near = weatherParameters.namedPlaceErrorC.value;
+  return km <= 50 ? (near * km) / 50 : Math.max(near, placeErrorC(km));
+}
+
 /** Great-circle distance [km] on a sphere of 6371 km, haversine formula. */
-function distanceKm(
+export function distanceKm(
   a: { readonly latDeg: number; readonly lonDeg: number },
   b: { readonly latDeg: number; readonly lonDeg: number },
 ): number {

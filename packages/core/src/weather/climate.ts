@@ -10,7 +10,27 @@ export type ClimateNote =
   | { readonly code: 'far'; readonly place: string; readonly distanceKm: number }
   | { readonly code: 'steep'; readonly place: string; readonly heightM: number }
   | { readonly code: 'entered-means' }
-  | { readonly code: 'no-spread' };
+  | { readonly code: 'no-spread' }
+  /** The keeper's record is the ensemble: so many whole winters. */
+  | { readonly code: 'own-winters'; readonly winters: number; readonly from: string; readonly to: string }
+  /** The record is too short for that; it moves the years of the tables by so much from November to March. */
+  | { readonly code: 'own-correction'; readonly winters: number; readonly needed: number; readonly shiftC: number }
+  /** A typical year: monthly means of it, spread of the tables. */
+  | { readonly code: 'typical-year' }
+  /** Days of the record that lie in a forecast are taken as they were, up to this one. */
+  | { readonly code: 'own-days'; readonly until: string };
+
+/** A keeper's own daily record behind a climate. */
+export interface OwnRecord {
+  /** Epoch day of the first value. */
+  readonly fromDay: number;
+  /** [degC] daily means, bridged; NaN where missing. */
+  readonly meanC: Float64Array;
+  /** First years of the winters that stand for the years to come; none: they are drawn from the tables. */
+  readonly winters: readonly number[];
+  /** From this epoch day on, the beginning of its last winter, the record is what happened; earlier days are only an example. */
+  readonly happenedFromDay: number;
+}
 
 /** A place whose normals were used. `distanceKm` and `heightM` (place minus yard) are null where the keeper named the place. */
 export interface ClimateSource {
@@ -42,6 +62,8 @@ export interface Climate {
   readonly placeErrorSdC: number;
   readonly from: readonly ClimateSource[];
   readonly notes: readonly ClimateNote[];
+  /** Left out: no record of the keeper's. */
+  readonly own?: OwnRecord | undefined;
 }
 
 /** Coldest and warmest monthly mean that is taken for a place with bees; Fahrenheit typed as Celsius falls outside in summer. */
@@ -85,7 +107,7 @@ export function checkedLatitude(latDeg: number): Result<number> {
  *
  * For showing what weather contributes to a result: with this and everything else pinned, a forecast has no width.
  */
-export function withoutSpread(climate: Climate): Climate {
+export function withoutSpread({ own: _own, ...climate }: Climate): Climate {
   const none = Array.from({ length: 12 }, () => 0);
   return {
     ...climate,

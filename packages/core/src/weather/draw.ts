@@ -2,7 +2,8 @@ import { keyOf, normalAt } from '../chance/index.ts';
 import { winterStartDay, winterYearOf, yearIndexOf } from './calendar.ts';
 import type { Climate } from './climate.ts';
 import { innovations, type WeatherModel, weatherModel } from './model.ts';
-import { bentScale, isStraight } from './skew.ts';
+import { ownYears, setOwnDays } from './own-years.ts';
+import { bentRaw } from './skew.ts';
 
 export interface DrawSpan {
   readonly seed: number;
@@ -26,6 +27,9 @@ const INDEX_SHIFT = 100_000;
  * for or on the number of members: every winter's chain starts at its own 1 June, with a run-up through the spring
  * before it that uses the same keyed numbers as the winter before, so that two winters join without a step.
  *
+ * A climate with a record of its own takes the record's winters instead where there are enough of them, and what the record says of
+ * the days asked for in any case.
+ *
  * climate     or a model made from it once, where several spans are drawn
  * returns     [degC] members x days, row after row; value of (member, day) at member * days + (day - fromDay)
  * equation    mean(d) + sd(d) * bend(slow(d) + fast(d)) + place error of the member
@@ -41,8 +45,10 @@ export function drawWeather(climate: Climate | WeatherModel, span: DrawSpan): Fl
     throw new RangeError(`drawWeather: members is ${members}, must be 1 to 1,000,000`);
   }
   const model = 'meanC' in climate ? climate : weatherModel(climate);
-  const temps = new Float64Array(members * days);
-  for (let winter = winterYearOf(fromDay); winter <= winterYearOf(toDay); winter++) {
+  const own = 'meanC' in climate ? undefined : climate.own;
+  const fromRecord = own !== undefined && own.winters.length > 0;
+  const temps = fromRecord ? ownYears(own, model.meanC, span) : new Float64Array(members * days);
+  for (let winter = winterYearOf(fromDay); !fromRecord && winter <= winterYearOf(toDay); winter++) {
     const first = Math.max(fromDay, winterStartDay(winter));
     const last = Math.min(toDay, winterStartDay(winter + 1) - 1);
     drawWinter(
@@ -58,6 +64,7 @@ export function drawWeather(climate: Climate | WeatherModel, span: DrawSpan): Fl
       for (let k = member * days; k < (member + 1) * days; k++) temps[k]! += error;
     }
   }
+  if (own !== undefined) setOwnDays(own, temps, span);
   return temps;
 }
 
@@ -92,13 +99,13 @@ function drawWinter(model: WeatherModel, span: WinterSpan, temps: Float64Array):
       fast = next;
       if (k < lead) continue;
       const z = c.slowWeight[k]! * slow + c.fastWeight[k]! * fast;
-      const bent = c.perUnit[k] === 0 ? z : (Math.exp(c.bend[k]! * z) - c.centre[k]!) * c.perUnit[k]!;
+      const bent = c.bend[k] === 0 ? z : (bentRaw(z, c.bend[k]!) - c.centre[k]!) * c.perUnit[k]!;
       temps[row + k] = c.meanC[k]! + c.sdC[k]! * bent;
     }
   }
 }
 
-/** The model's coefficients laid out along the days of a chain; `perUnit` is 0 on days without skew. */
+/** The model's coefficients laid out along the days of a chain; `bend` is 0 on days without skew. */
 function dailyCoefficients(model: WeatherModel, start: number, last: number) {
   const sigmaOfYear = innovations(model);
   const length = last - start + 1;
@@ -112,13 +119,12 @@ function dailyCoefficients(model: WeatherModel, start: number, last: number) {
     sigma[k] = sigmaOfYear[day]!;
     slowWeight[k] = model.slowWeight[day]!;
     fastWeight[k] = model.fastWeight[day]!;
-    bend[k] = model.bend[day]!;
     meanC[k] = model.meanC[day]!;
     sdC[k] = model.sdC[day]!;
-    if (isStraight(bend[k]!)) continue;
-    const scale = bentScale(bend[k]!);
-    centre[k] = scale.centre;
-    perUnit[k] = scale.perUnit;
+    const shape = model.shape[day]!;
+    bend[k] = shape.bend;
+    centre[k] = shape.centre;
+    perUnit[k] = shape.perUnit;
   }
   return { phi1, phi2, sigma, slowWeight, fastWeight, bend, centre, perUnit, meanC, sdC };
 }

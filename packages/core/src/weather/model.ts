@@ -2,7 +2,7 @@ import { weatherParameters } from '../tables/parameters-weather.gen.ts';
 import { MONTH_STARTS, YEAR_DAYS } from './calendar.ts';
 import type { Climate } from './climate.ts';
 import { type MonthMoments, monthMoments } from './moments.ts';
-import { bendOfSkew } from './skew.ts';
+import { type BentShape, bendOfSkew, bentShape } from './skew.ts';
 import { blendedMonths, yearlyCurve } from './yearly-curve.ts';
 
 /**
@@ -18,7 +18,8 @@ export interface WeatherModel {
   readonly fastWeight: Float64Array;
   readonly phi1: Float64Array;
   readonly phi2: Float64Array;
-  readonly bend: Float64Array;
+  /** By day of the year; days of the same bend share theirs. */
+  readonly shape: readonly BentShape[];
   readonly placeErrorSdC: number;
 }
 
@@ -47,19 +48,19 @@ const PHI2_RANGE = { low: -0.55, high: 0.6 } as const;
 export function weatherModel(climate: Climate): WeatherModel {
   const meanC = yearlyCurve(climate.monthlyMeanC);
   const target = targets(climate, meanC);
-  const bend = blendedMonths(climate.skew.map(bendOfSkew));
+  const shape = shapesOf(blendedMonths(climate.skew.map(bendOfSkew)));
   const knobs: Knobs = {
     variance: target.map((t) => t.variance),
     slowShare: target.map((t) => Math.min(MOST_SLOW_SHARE, t.ratio)),
     fast1: [...climate.r1],
     fast5: [...climate.r5],
   };
-  let model = assemble(meanC, bend, climate.placeErrorSdC, knobs);
+  let model = assemble(meanC, shape, climate.placeErrorSdC, knobs);
   if (target.every((t) => t.variance === 0)) return model;
   for (let round = 0; round < ROUNDS; round++) {
     const got = monthMoments(model);
     for (let month = 0; month < 12; month++) adjust(knobs, month, target[month]!, got[month]!, climate);
-    model = assemble(meanC, bend, climate.placeErrorSdC, knobs);
+    model = assemble(meanC, shape, climate.placeErrorSdC, knobs);
   }
   return model;
 }
@@ -99,7 +100,7 @@ function adjust(knobs: Knobs, month: number, target: Target, got: MonthMoments, 
   knobs.fast5[month] = clamp(knobs.fast5[month]! + (0.5 * (climate.r5[month]! - got.r5)) / (1 - share) - excess, -0.6, 0.9);
 }
 
-function assemble(meanC: Float64Array, bend: Float64Array, placeErrorSdC: number, knobs: Knobs): WeatherModel {
+function assemble(meanC: Float64Array, shape: readonly BentShape[], placeErrorSdC: number, knobs: Knobs): WeatherModel {
   const second = knobs.fast1.map((r1, month) => secondOrder(r1, knobs.fast5[month]!));
   const slowShare = blendedMonths(knobs.slowShare);
   const fast1 = blendedMonths(knobs.fast1);
@@ -112,7 +113,7 @@ function assemble(meanC: Float64Array, bend: Float64Array, placeErrorSdC: number
     fastWeight: slowShare.map((share) => Math.sqrt(1 - share)),
     phi1: fast1.map((r1, day) => r1 * (1 - phi2[day]!)),
     phi2,
-    bend,
+    shape,
     placeErrorSdC,
   };
 }
@@ -133,6 +134,15 @@ function fifth(r1: number, phi2: number): number {
   let [before, now] = [1, r1];
   for (let lag = 2; lag <= 5; lag++) [before, now] = [now, phi1 * now + phi2 * before];
   return now;
+}
+
+function shapesOf(bends: Float64Array): readonly BentShape[] {
+  const known = new Map<number, BentShape>();
+  return Array.from(bends, (bend) => {
+    const shape = known.get(bend) ?? bentShape(bend);
+    known.set(bend, shape);
+    return shape;
+  });
 }
 
 function clamp(value: number, low: number, high: number): number {

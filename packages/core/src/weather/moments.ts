@@ -49,7 +49,7 @@ export function monthMoments(model: WeatherModel): readonly MonthMoments[] {
     const scale = model.sdC[day]! * model.sdC[back]!;
     const slow = model.slowWeight[day]! * model.slowWeight[back]! * slowPowers[lag]!;
     const quick = model.fastWeight[day]! * model.fastWeight[back]! * fast[lag]![day]!;
-    return { slow: scale * slow, fast: scale * quick, both: scale * bentCorrelation(slow + quick, model.bend[day]!, model.bend[back]!) };
+    return { slow: scale * slow, fast: scale * quick, both: scale * bentCorrelation(slow + quick, model.shape[day]!, model.shape[back]!) };
   };
   return Array.from({ length: 12 }, (_, month) => {
     const [from, to] = [MONTH_STARTS[month]!, MONTH_STARTS[month + 1]!];

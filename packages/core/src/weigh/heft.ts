@@ -60,9 +60,8 @@ export const GEOMETRY_RANGES = {
   rearHookHeightM: { low: -0.1, high: 0.8, unit: 'm' },
   centreHeightM: { low: 0.05, high: 1, unit: 'm' },
   liftM: { low: 0, high: 0.1, unit: 'm' },
+  pullLeanDeg: { low: -20, high: 20, unit: 'degrees' },
 } as const satisfies Record<keyof LeverGeometry, { low: number; high: number; unit: string }>;
-/** Any edge of any hive under any geometry; the geometry given narrows it. */
-export const EDGE_READING_KG = { low: 1, high: 150, unit: 'kg' } as const;
 export const SCALE_STEP_KG = { low: 0.001, high: 5, unit: 'kg' } as const;
 export const SCALE_CALIBRATION = { low: 0, high: 0.2, unit: 'of the reading' } as const;
 export const READING_SCATTER_KG = { low: 0, high: 10, unit: 'kg' } as const;
@@ -116,7 +115,7 @@ function measure(
   if (front && rear) return measureBoth(front.value, rear.value, geometry, scale);
   const edge = front ? 'front' : 'rear';
   const reading = front ?? rear;
-  if (!reading) return bad({ kind: 'missing', field: 'frontKg' });
+  if (!reading) return bad({ kind: 'missing-all', ways: [['frontKg'], ['rearKg'], ['frontKg', 'rearKg']] });
   const totalKg = fromOneEdgeKg(reading.value, edge, share.frontShareFrac, geometry);
   const sdParts = oneEdgeError({ edge, readingKg: reading.value, totalKg }, share, geometry, scale);
   return good({ totalKg, sdKg: sdOf(sdParts), basis: edge, frontShareFrac: share.frontShareFrac, frontShareSdFrac: share.sdFrac, sdParts });
@@ -126,10 +125,12 @@ function measureBoth(frontKg: number, rearKg: number, geometry: LeverGeometry, s
   const { totalKg, frontShareFrac } = fromBothEdges(frontKg, rearKg, geometry);
   const plausible = plausibleShareRange();
   if (!(frontShareFrac >= plausible.low && frontShareFrac <= plausible.high)) {
-    return bad({ kind: 'implausible', field: 'frontKg', value: frontKg, unit: 'kg', why: 'edges-not-one-hive' });
+    return bad({ kind: 'conflict', fields: ['frontKg', 'rearKg'], values: [frontKg, rearKg], why: 'edges-not-one-hive' });
   }
-  const total = inRange('frontKg+rearKg', totalKg, grossRange());
-  if (!total.ok) return total;
+  const gross = grossRange();
+  if (!(totalKg >= gross.low && totalKg <= gross.high)) {
+    return bad({ kind: 'out-of-range', field: 'frontKg+rearKg', value: rounded(totalKg), ...gross });
+  }
   const sdParts = bothEdgesError({ frontKg, rearKg, totalKg }, geometry, scale);
   const frontShareSdFrac = measuredShareSdFrac({ frontKg, rearKg, frontShareFrac }, geometry, scale);
   return good({ totalKg, sdKg: sdOf(sdParts), basis: 'both', frontShareFrac, frontShareSdFrac, sdParts });

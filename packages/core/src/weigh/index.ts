@@ -1,7 +1,6 @@
 export { weighParameters } from '../tables/parameters-weigh.gen.ts';
 export { type FrontShare, learnFrontShare } from './front-share.ts';
 export {
-  EDGE_READING_KG,
   FRONT_SHARE_SD,
   GEOMETRY_RANGES,
   type HeftAnswer,
@@ -14,7 +13,6 @@ export {
   standardShareSdFrac,
 } from './heft.ts';
 export {
-  type BothEdges,
   type Edge,
   edgeReadingKg,
   fromBothEdges,
@@ -26,10 +24,8 @@ export {
 export { type KgRange, plausibleEdgeRange, plausibleGrossRange, plausibleShareRange, tenfoldCandidatesKg } from './plausible.ts';
 export {
   bothEdgesError,
-  type ErrorParts,
   oneEdgeError,
-  type ScaleErrors,
   sdOf,
   standardScale,
 } from './reading-error.ts';
-export { HEFT_WORDS, type HeftWord, type WordWeight, wordWeight } from './words.ts';
+export { HEFT_WORDS, type HeftWord, wordWeight } from './words.ts';

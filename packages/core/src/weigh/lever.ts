@@ -16,6 +16,8 @@ export interface LeverGeometry {
   readonly centreHeightM: number;
   /** How far the edge is lifted when the scale is read. */
   readonly liftM: number;
+  /** How far the pull leans over the hive [degrees]; negative away from it. */
+  readonly pullLeanDeg: number;
 }
 
 export type Edge = 'front' | 'rear';
@@ -32,17 +34,34 @@ export function standardGeometry(): LeverGeometry {
     rearHookHeightM: p.rearHookHeightM.value,
     centreHeightM: p.centreHeightM.value,
     liftM: p.liftM.value,
+    pullLeanDeg: p.pullLeanDeg.value,
   };
 }
 
 /** Tangent of the tilt: lift over the depth of the base. */
 export const tiltOf = (geometry: LeverGeometry): number => geometry.liftM / geometry.baseDepthM;
 
-/** Horizontal distance from the pivot to the pull, in units of cos(tilt) [m]. */
+/** Distance from the pivot to the line of the pull, in units of cos(tilt) [m]. A pull that leans over the hive helps to tip it. */
 export function pullArmM(geometry: LeverGeometry, edge: Edge): number {
+  const { outM, upM, leanRad } = hookOf(geometry, edge);
+  const tilt = tiltOf(geometry);
+  return (outM - upM * tilt) * Math.cos(leanRad) + (upM + outM * tilt) * Math.sin(leanRad);
+}
+
+/** How the arm of the pull grows with the tangent of the tilt [m]. */
+export function pullArmPerTiltM(geometry: LeverGeometry, edge: Edge): number {
+  const { outM, upM, leanRad } = hookOf(geometry, edge);
+  return outM * Math.sin(leanRad) - upM * Math.cos(leanRad);
+}
+
+/** The hook from the pivot, the hive standing. */
+function hookOf(geometry: LeverGeometry, edge: Edge) {
   const overhang = edge === 'front' ? geometry.frontOverhangM : geometry.rearOverhangM;
-  const height = edge === 'front' ? geometry.frontHookHeightM : geometry.rearHookHeightM;
-  return geometry.baseDepthM - geometry.pivotInsetM + overhang - height * tiltOf(geometry);
+  return {
+    outM: geometry.baseDepthM - geometry.pivotInsetM + overhang,
+    upM: edge === 'front' ? geometry.frontHookHeightM : geometry.rearHookHeightM,
+    leanRad: (geometry.pullLeanDeg * Math.PI) / 180,
+  };
 }
 
 /** What the arms of the weight about the two pivots add up to [m]: the base less both insets, less what tilting takes from each side. */
@@ -55,8 +74,9 @@ export function weightSpanM(geometry: LeverGeometry): number {
  *
  * massKg           the whole hive [kg]
  * centreFromRearM  centre of mass from the rear edge [m]
- * returns          reading [kg]; pull straight up
- * equation         front: F = W [(x - d) - h tan(tilt)] / [(L - d + o) - y tan(tilt)]; rear: x becomes L - x
+ * returns          reading [kg]
+ * equation         front: F = W [(x - d) - h tan(tilt)] / a, rear: x becomes L - x; a pull straight up has a = (L - d + o) - y tan(tilt),
+ *                  one that leans by phi over the hive a cos(phi) + [y + (L - d + o) tan(tilt)] sin(phi)
  * source           [tilt-examples]: moments about the resting edge
  * checked          checks/weigh.ts; weigh.test.ts by virtual work
  */

@@ -1,5 +1,5 @@
 import { weighParameters } from '../tables/parameters-weigh.gen.ts';
-import { type Edge, type LeverGeometry, pullArmM, readingOfShareKg, tiltOf, weightSpanM } from './lever.ts';
+import { type Edge, type LeverGeometry, pullArmM, pullArmPerTiltM, readingOfShareKg, tiltOf, weightSpanM } from './lever.ts';
 
 /** What the scale and the hand do to a reading. */
 export interface ScaleErrors {
@@ -43,14 +43,13 @@ export function bothEdgesError(
   const { frontKg, rearKg, totalKg } = readings;
   const span = weightSpanM(geometry);
   const armRatio = Math.hypot(pullArmM(geometry, 'front'), pullArmM(geometry, 'rear')) / span;
-  const perLift = (reading: number, hookHeightM: number) =>
-    (totalKg * geometry.centreHeightM - reading * hookHeightM) / span / geometry.baseDepthM;
+  const perLift = (reading: number, edge: Edge) =>
+    (totalKg * geometry.centreHeightM + reading * pullArmPerTiltM(geometry, edge)) / span / geometry.baseDepthM;
   return {
     stepKg: armRatio * scale.stepKg * STEP_SD,
     scatterKg: armRatio * scale.scatterKg,
     calibrationKg: totalKg * scale.calibrationFrac,
-    liftKg:
-      weighParameters.liftSdM.value * Math.hypot(perLift(frontKg, geometry.frontHookHeightM), perLift(rearKg, geometry.rearHookHeightM)),
+    liftKg: weighParameters.liftSdM.value * Math.hypot(perLift(frontKg, 'front'), perLift(rearKg, 'rear')),
     hookKg: (weighParameters.overhangSdM.value * Math.hypot(frontKg, rearKg)) / span,
     centreHeightKg: (weighParameters.centreHeightSdM.value * 2 * tiltOf(geometry) * totalKg) / span,
     shareKg: 0,
@@ -88,13 +87,14 @@ export function readingError(
 ): ErrorParts {
   const { edge, readingKg, totalKg } = reading;
   const arm = pullArmM(geometry, edge);
-  const hookHeightM = edge === 'front' ? geometry.frontHookHeightM : geometry.rearHookHeightM;
   return {
     stepKg: scale.stepKg * STEP_SD,
     scatterKg: scale.scatterKg,
     calibrationKg: readingKg * scale.calibrationFrac,
     liftKg:
-      (weighParameters.liftSdM.value * Math.abs(totalKg * geometry.centreHeightM - readingKg * hookHeightM)) / arm / geometry.baseDepthM,
+      (weighParameters.liftSdM.value * Math.abs(totalKg * geometry.centreHeightM + readingKg * pullArmPerTiltM(geometry, edge))) /
+      arm /
+      geometry.baseDepthM,
     hookKg: (weighParameters.overhangSdM.value * readingKg) / arm,
     centreHeightKg: (weighParameters.centreHeightSdM.value * tiltOf(geometry) * totalKg) / arm,
     shareKg: (readingKg / share.ownShare) * share.sdFrac,

@@ -7,7 +7,7 @@ import type { ColonyDraws, ColonyRun } from './kernel.ts';
 import { type ColonyOutcome, KNOT_DAYS, outcomeOf } from './outcome.ts';
 import type { DateSpread, OutlookAnswer } from './outlook-types.ts';
 import type { WinterValues } from './parameters.ts';
-import { meanOf, quantileOfSorted, type Spread, sorted, spreadOf } from './quantiles.ts';
+import { meanOf, quantileInPlace, quantileOfSorted, type Spread, sorted, spreadOf } from './quantiles.ts';
 import type { YardSeason } from './season.ts';
 
 export interface ColonySetting {
@@ -164,7 +164,7 @@ function usageOf(season: YardSeason, run: ColonyRun, factor: Float64Array): Pick
       month[i]! += use;
       total[i]! += use;
     }
-    dailyUseKg.push(quantileOfSorted(sorted(day), 0.5));
+    dailyUseKg.push(quantileInPlace(day, 0.5));
   }
   return {
     useKg: { ...spreadOf(total), mean: meanOf(total) },
@@ -197,7 +197,7 @@ function scaleChange(of: {
 }): Spread {
   const { season, run, factor, colony, values } = of;
   const { days, members, rows, tempC } = season;
-  const frost = keyOf(of.draw.seed, 'frost', of.draw.colony);
+  const frost = keyOf(of.draw.seed, 'frost', 'colony');
   const change = new Float64Array(members);
   for (let i = 0; i < members; i++) {
     const at = rows === 1 ? 0 : i * days;
@@ -217,10 +217,8 @@ function scaleChange(of: {
 
 function extrapolations(bees: number, season: YardSeason): OutlookAnswer['extrapolatingBecause'] {
   const because: OutlookAnswer['extrapolatingBecause'][number][] = [];
-  let coldDays = 0;
-  for (const t of season.tempC) if (t < WEIGHED_DOWN_TO_C) coldDays++;
   // more than one day in twenty: a single cold night is no extrapolation
-  if (coldDays > season.tempC.length / 20) because.push('below-weighed-cold');
+  if (season.unweighedColdFrac > 1 / 20) because.push('below-weighed-cold');
   if (bees < FEWEST_MEASURED) because.push('fewer-bees-than-measured');
   if (bees > MOST_MEASURED) because.push('more-bees-than-measured');
   const later = season.forageIndex.filter((d) => d >= season.days).length;
@@ -228,12 +226,11 @@ function extrapolations(bees: number, season: YardSeason): OutlookAnswer['extrap
   return because;
 }
 
-/** Published weights of single hives end at about this daily mean [degC]; use by colony size at these numbers [bees]. [harbo-1983] */
-const WEIGHED_DOWN_TO_C = -10;
+/** Use by colony size has been published between these numbers [bees]. [harbo-1983] */
 const FEWEST_MEASURED = 4400;
 const MOST_MEASURED = 34_000;
 
-function datesOf(index: Spread, fromDay: number): DateSpread {
+export function datesOf(index: Spread, fromDay: number): DateSpread {
   return { p5: dateAt(index.p5, fromDay), p50: dateAt(index.p50, fromDay), p95: dateAt(index.p95, fromDay) };
 }
 

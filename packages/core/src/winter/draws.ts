@@ -1,4 +1,4 @@
-import { keyOf, normalAt } from '../chance/index.ts';
+import { keyOf, stratifiedNormals, stratifiedUniforms } from '../chance/index.ts';
 import { epochDayOfParts, partsOf } from '../units/index.ts';
 import type { ColonyDraws } from './kernel.ts';
 import { drawWinter, type WinterName } from './parameters.ts';
@@ -7,8 +7,6 @@ export type Pins = Partial<Record<WinterName, number>>;
 
 export interface DrawInput {
   readonly seed: number;
-  /** Names the colony's own random numbers. Never its label: renaming must change nothing. */
-  readonly colony: string;
   readonly members: number;
   readonly fromDay: number;
   readonly bees: number;
@@ -25,23 +23,29 @@ export interface Freeze {
   readonly appetite?: boolean;
 }
 
+/** The draw that gives the middle of a distribution. */
+const MIDDLE = 0.5;
+/** Whose luck the cases hold: every colony's, see `drawColony`. */
+const EVERY_COLONY = 'colony';
+
 /**
- * What is drawn for one colony. Bees, deaths and brood are the colony's own; every number hangs on (seed, stream, member, colony) alone.
+ * What is drawn for one colony: its bees, deaths and brood, by member.
+ *
+ * Every colony is judged on the same list of cases: in case 17 each one has the same luck. So equal colonies have equal needs, a
+ * difference between two colonies is one of bees, hive and stores, never of luck, and no colony's figures hang on another's. What
+ * the list does not tell is how the luck of two colonies goes together; nothing here counts several colonies in one case.
  */
 export function drawColony(input: DrawInput, freeze: Freeze = {}): ColonyDraws {
-  const { members, pins } = input;
-  const of = (stream: string) => keyOf(input.seed, stream, input.colony);
+  const { members, pins, seed } = input;
   const traits = (name: WinterName): Float64Array => {
-    const key = of(name);
-    const values = new Float64Array(members);
-    for (let i = 0; i < members; i++) values[i] = drawWinter(name, freeze.appetite ? 0 : normalAt(key, i, 0), pins[name]);
-    return values;
+    if (freeze.appetite || pins[name] !== undefined) return new Float64Array(members).fill(drawWinter(name, MIDDLE, pins[name]));
+    return stratifiedUniforms(keyOf(seed, name, EVERY_COLONY), members).map((u) => drawWinter(name, u));
   };
   const beesLogSd = Math.sqrt(Math.log(1 + input.beesSdFrac ** 2));
-  const beesKey = of('bees');
-  const bees = new Float64Array(members);
-  for (let i = 0; i < members; i++) {
-    bees[i] = input.bees * Math.exp(freeze.bees ? 0 : beesLogSd * normalAt(beesKey, i, 0) - beesLogSd ** 2 / 2);
+  const bees = new Float64Array(members).fill(input.bees * Math.exp(freeze.bees ? 0 : -(beesLogSd ** 2) / 2));
+  if (!freeze.bees && beesLogSd > 0) {
+    const z = stratifiedNormals(keyOf(seed, 'bees', EVERY_COLONY), members);
+    for (let i = 0; i < members; i++) bees[i]! *= Math.exp(beesLogSd * z[i]!);
   }
   const broodStart = new Float64Array(members);
   if (input.broodFromDay === null) broodStart.fill(Number.POSITIVE_INFINITY);
@@ -76,12 +80,17 @@ export interface LevelBelief {
  * What a colony eats against the model, by member: the keeper's level, shared by all colonies, times the colony's own appetite.
  */
 export function drawAppetite(input: DrawInput, level: LevelBelief, freeze: Freeze = {}): Float64Array {
-  const own = keyOf(input.seed, 'appetite', input.colony);
-  const shared = keyOf(input.seed, 'level', 'keeper');
-  const factors = new Float64Array(input.members);
-  for (let i = 0; i < input.members; i++) {
-    const levelOf = input.pins.level ?? level.median * Math.exp(freeze.appetite ? 0 : level.logSd * normalAt(shared, i, 0));
-    factors[i] = levelOf * drawWinter('appetite', freeze.appetite ? 0 : normalAt(own, i, 0), input.pins.appetite);
+  const { members, pins, seed } = input;
+  const factors = new Float64Array(members).fill((pins.level ?? level.median) * drawWinter('appetite', MIDDLE, pins.appetite));
+  if (freeze.appetite) return factors;
+  if (pins.level === undefined && level.logSd > 0) {
+    const shared = stratifiedNormals(keyOf(seed, 'level', 'keeper'), members);
+    for (let i = 0; i < members; i++) factors[i]! *= Math.exp(level.logSd * shared[i]!);
+  }
+  if (pins.appetite === undefined) {
+    const own = stratifiedUniforms(keyOf(seed, 'appetite', EVERY_COLONY), members);
+    const middle = drawWinter('appetite', MIDDLE);
+    for (let i = 0; i < members; i++) factors[i]! *= drawWinter('appetite', own[i]!) / middle;
   }
   return factors;
 }

@@ -1,4 +1,4 @@
-import { keyOf, normalAt } from '../chance/index.ts';
+import { keyOf, stratifiedNormals } from '../chance/index.ts';
 import { type ColonyOutcome, runOutIndex } from './outcome.ts';
 import { meanOf, quantileOfSorted, type Spread, shareAbove, sorted, spreadOf } from './quantiles.ts';
 
@@ -9,7 +9,7 @@ export interface StoresDoubt {
   /** Shared by everything read on one scale: `key` names it. */
   readonly scale: { readonly key: string; readonly sdKg: number };
   /** The colony's own: reading, frames counted, pollen, water. */
-  readonly own: { readonly key: string; readonly sdKg: number };
+  readonly own: { readonly sdKg: number };
   /** [kg/bee] how much lighter the stores are taken when a bee more sits in the hive; 0 when stores were counted, not weighed. */
   readonly beeKg: number;
 }
@@ -25,15 +25,16 @@ export function storesErrors(
   draw: { seed: number; beesOff: ArrayLike<number> },
   freeze: { tare?: boolean; scale?: boolean } = {},
 ): Float64Array {
-  const tare = keyOf(draw.seed, 'tare', doubt.tare.key);
-  const scale = keyOf(draw.seed, 'scale', doubt.scale.key);
-  const own = keyOf(draw.seed, 'reading', doubt.own.key);
-  const errors = new Float64Array(draw.beesOff.length);
-  for (let i = 0; i < errors.length; i++) {
-    let error = -doubt.beeKg * draw.beesOff[i]!;
-    if (!freeze.tare) error += doubt.tare.sdKg * normalAt(tare, i, 0);
-    if (!freeze.scale) error += doubt.scale.sdKg * normalAt(scale, i, 0) + doubt.own.sdKg * normalAt(own, i, 0);
-    errors[i] = error;
+  const errors = Float64Array.from(draw.beesOff, (off) => -doubt.beeKg * off);
+  const add = (stream: string, entity: string, sdKg: number) => {
+    if (sdKg === 0) return;
+    const z = stratifiedNormals(keyOf(draw.seed, stream, entity), errors.length);
+    for (let i = 0; i < errors.length; i++) errors[i]! += sdKg * z[i]!;
+  };
+  if (!freeze.tare) add('tare', doubt.tare.key, doubt.tare.sdKg);
+  if (!freeze.scale) {
+    add('scale', doubt.scale.key, doubt.scale.sdKg);
+    add('reading', 'colony', doubt.own.sdKg);
   }
   return errors;
 }

@@ -73,6 +73,9 @@ function numberFault(input: OutlookInput): BadInput | null {
   if (hive?.conductanceWPerK !== undefined && hive.build !== undefined) {
     return { kind: 'conflict', fields: ['hive.conductanceWPerK', 'hive.build'], why: 'give-one' };
   }
+  if (hive !== undefined && hive.build === undefined && (hive.windMPerS !== undefined || hive.snowFrac !== undefined)) {
+    return { kind: 'missing', field: 'hive.build' };
+  }
   return null;
 }
 

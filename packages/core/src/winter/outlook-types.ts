@@ -1,4 +1,5 @@
 import type { Build } from '../tables/parts.ts';
+import type { Climate, StationRecord } from '../weather/index.ts';
 import type { DoubtShares } from './doubt.ts';
 import type { Spread } from './quantiles.ts';
 
@@ -14,12 +15,22 @@ export interface OutlookInput {
   /** How storesSdKg splits; default: half the variance from the tare, half from the measuring. */
   readonly storesSdParts?: { readonly tareKg: number; readonly scaleKg: number } | undefined;
   /** Default: bare wood with a top vent. */
-  readonly hive?: { readonly conductanceWPerK?: number | undefined; readonly build?: Build | undefined } | undefined;
+  readonly hive?:
+    | {
+        readonly conductanceWPerK?: number | undefined;
+        readonly build?: Build | undefined;
+        /** With a build: wind along its walls [m/s], and the share of their height in snow. */
+        readonly windMPerS?: number | undefined;
+        readonly snowFrac?: number | undefined;
+      }
+    | undefined;
   readonly from: string;
   readonly to: string;
   readonly dailyMeanC?: readonly number[] | undefined;
   readonly place?: string | undefined;
   readonly monthlyMeanC?: readonly number[] | undefined;
+  /** A daily record that was read, alone or on top of `place` or `monthlyMeanC`. */
+  readonly record?: StationRecord | undefined;
   /** null: no brood at all. Left out: drawn around 15 February. */
   readonly broodFrom?: string | null | undefined;
   /** null: none before `to`. Left out: from the heat sum of the weather. */
@@ -67,6 +78,8 @@ export interface OutlookAnswer {
   readonly contactKg: number;
   readonly hiveWPerK: number;
   readonly forageDate: DateSpread;
+  /** Where the weather comes from; null where the daily means were given. */
+  readonly climate: Pick<Climate, 'name' | 'placeErrorSdC' | 'notes'> | null;
   readonly ownRule: {
     readonly storesKg: number;
     readonly verdict: 'enough' | 'short' | 'unknown';

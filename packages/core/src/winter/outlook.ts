@@ -36,7 +36,6 @@ export function outlook(input: OutlookInput): Result<OutlookAnswer> {
   if (!yard.ok) return yard;
   const draw: DrawInput = {
     seed,
-    colony: 'colony',
     members,
     fromDay,
     bees: input.bees,
@@ -44,9 +43,9 @@ export function outlook(input: OutlookInput): Result<OutlookAnswer> {
     pins,
     ...(broodFromDay === undefined ? {} : { broodFromDay }),
   };
-  const run = makeRun(yard.value);
+  const run = makeRun(yard.value.season);
   const ruleKg = input.ownRule === undefined ? null : ruleStoresKg(input.ownRule.grossKg, input, values);
-  const season = yard.value;
+  const { season, climate } = yard.value;
   const record = input.ownRule === undefined || ruleKg === null ? null : { ...input.ownRule, storesKg: ruleKg };
   const level = record === null ? levelPrior() : levelAfter(record, { season, draw, hiveWPerK: hive.value, values });
   const prepared = prepareColony({ season, draw, level, hiveWPerK: hive.value, values }, run);
@@ -60,6 +59,7 @@ export function outlook(input: OutlookInput): Result<OutlookAnswer> {
     ...prepared.usage,
     ...judged,
     doubtShares: sharesOf(prepared, doubt, run),
+    climate: climate === null ? null : { name: climate.name, placeErrorSdC: climate.placeErrorSdC, notes: climate.notes },
     ownRule:
       ruleKg === null
         ? null
@@ -71,7 +71,7 @@ export function outlook(input: OutlookInput): Result<OutlookAnswer> {
 
 function hiveOf(input: OutlookInput, values: WinterValues): Result<number> {
   if (input.hive?.build !== undefined) {
-    const conductance = hiveConductance(input.hive.build);
+    const conductance = hiveConductance(input.hive.build, input.hive);
     return conductance.ok ? good(conductance.value.wPerK) : bad(conductance.error);
   }
   return good(input.hive?.conductanceWPerK ?? values.bareHiveWPerK);
@@ -98,5 +98,5 @@ function doubtOfStores(input: OutlookInput): StoresDoubt {
   const half = (input.storesSdKg ?? 0) * Math.SQRT1_2;
   const tareKg = input.storesSdParts?.tareKg ?? half;
   const scaleKg = input.storesSdParts?.scaleKg ?? half;
-  return { tare: { key: 'build', sdKg: tareKg }, scale: { key: 'scale', sdKg: scaleKg }, own: { key: 'colony', sdKg: 0 }, beeKg: 0 };
+  return { tare: { key: 'build', sdKg: tareKg }, scale: { key: 'scale', sdKg: scaleKg }, own: { sdKg: 0 }, beeKg: 0 };
 }

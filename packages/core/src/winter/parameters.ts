@@ -1,3 +1,4 @@
+import { normalQuantile } from '../chance/index.ts';
 import { winterParameters } from '../tables/parameters-winter.gen.ts';
 import type { Parameter } from '../tables/types.ts';
 
@@ -27,16 +28,23 @@ export function winterValues(fixed: Partial<Record<WinterName, number>> = {}): W
 }
 
 /**
- * A drawn value of one parameter.
+ * A drawn value of one parameter, as the row's own distribution has it: `low` and `high` are its 5 % and 95 % bounds.
  *
  * name      a winter parameter
- * z         standard normal draw
+ * u         draw between 0 and 1; 0.5 is the middle
  * pinned    the value it is pinned to, if any: then no draw moves it
  */
-export function drawWinter(name: WinterName, z: number, pinned?: number): number {
+export function drawWinter(name: WinterName, u: number, pinned?: number): number {
   if (pinned !== undefined) return pinned;
   const { value, low, high, distribution } = winterParameter(name);
-  if (distribution === 'normal') return value + (z * (high - low)) / (2 * Z95);
-  if (distribution === 'lognormal') return value * Math.exp((z * Math.log(high / low)) / (2 * Z95));
-  return value;
+  switch (distribution) {
+    case 'fixed':
+      return value;
+    case 'normal':
+      return value + (normalQuantile(u) * (high - low)) / (2 * Z95);
+    case 'lognormal':
+      return value * Math.exp((normalQuantile(u) * Math.log(high / low)) / (2 * Z95));
+    case 'uniform':
+      return low + ((u - 0.05) / 0.9) * (high - low);
+  }
 }

@@ -13,6 +13,38 @@ export function quantileOfSorted(values: Float64Array, frac: number): number {
   return values[Math.max(0, Math.ceil(frac * values.length - 1e-9) - 1)]!;
 }
 
+/**
+ * The same as `quantileOfSorted` of the sorted draws, without sorting all of them: their order is changed on the way.
+ *
+ * method   selection by parts about a middle of three, Hoare 1961, Algorithm 65 FIND (from memory; tested against sorting)
+ */
+export function quantileInPlace(values: Float64Array, frac: number): number {
+  if (!(frac > 0 && frac <= 1) || values.length === 0)
+    throw new RangeError(`quantileInPlace: frac is ${frac} of ${values.length} draws, must be above 0 to 1`);
+  const wanted = Math.max(0, Math.ceil(frac * values.length - 1e-9) - 1);
+  let low = 0;
+  let high = values.length - 1;
+  while (low < high) {
+    const [a, b, c] = [values[low]!, values[(low + high) >> 1]!, values[high]!];
+    const pivot = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    let i = low;
+    let j = high;
+    while (i <= j) {
+      while (values[i]! < pivot) i++;
+      while (values[j]! > pivot) j--;
+      if (i <= j) {
+        const kept = values[i]!;
+        values[i++] = values[j]!;
+        values[j--] = kept;
+      }
+    }
+    if (wanted <= j) high = j;
+    else if (wanted >= i) low = i;
+    else break;
+  }
+  return values[wanted]!;
+}
+
 export interface Spread {
   readonly p5: number;
   readonly p50: number;

@@ -20,7 +20,12 @@ export interface YardSeason {
   /** First day and length of the longest run at or below spellTempC, by member. */
   readonly spellStart: Int32Array;
   readonly spellDays: Int32Array;
+  /** Share of all days colder than single hives have been weighed at. */
+  readonly unweighedColdFrac: number;
 }
+
+/** Published weights of single hives end at about this daily mean [degC]. */
+const WEIGHED_DOWN_TO_C = -10;
 
 export interface SeasonInput {
   readonly fromDay: number;
@@ -39,9 +44,11 @@ export function prepareSeason(input: SeasonInput, p: WinterValues): YardSeason {
     throw new RangeError(`prepareSeason: tempC has ${tempC.length} values, must be ${days} or ${days * members}`);
   const basal = new Float64Array(tempC.length);
   const warm = new Float64Array(tempC.length);
+  let colder = 0;
   for (let i = 0; i < tempC.length; i++) {
     basal[i] = basalWPerKg(tempC[i]!, p);
     warm[i] = warmWPerKg(tempC[i]!, p);
+    if (tempC[i]! < WEIGHED_DOWN_TO_C) colder++;
   }
   const spellStart = new Int32Array(members);
   const spellDays = new Int32Array(members);
@@ -56,5 +63,6 @@ export function prepareSeason(input: SeasonInput, p: WinterValues): YardSeason {
       }
     }
   }
-  return { ...input, rows, basalWPerKg: basal, warmWPerKg: warm, spellStart, spellDays };
+  const unweighedColdFrac = colder / tempC.length;
+  return { ...input, rows, basalWPerKg: basal, warmWPerKg: warm, spellStart, spellDays, unweighedColdFrac };
 }

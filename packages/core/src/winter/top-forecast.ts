@@ -10,7 +10,7 @@ import {
   topSeason,
 } from '../hivetop/index.ts';
 import { matterParameters } from '../matter/index.ts';
-import { bad, good, inRange, type Result } from '../result/index.ts';
+import { bad, good, inRange, type Result, under } from '../result/index.ts';
 import { isoDateOf } from '../units/index.ts';
 import { judgeColony, type PreparedColony, prepareColony } from './colony.ts';
 import type { DrawInput } from './draws.ts';
@@ -112,10 +112,9 @@ export function topForecast(input: TopForecastInput): Result<TopForecastAnswer> 
   const seed = input.seed ?? 1;
   const yard = seasonFor(input, { fromDay, days, members, seed, forageDay, values });
   if (!yard.ok) return yard;
-  const season = yard.value;
+  const { season } = yard.value;
   const draw: DrawInput = {
     seed,
-    colony: 'colony',
     members,
     fromDay,
     bees: input.bees,
@@ -129,10 +128,10 @@ export function topForecast(input: TopForecastInput): Result<TopForecastAnswer> 
     const build = buildOf(choice, i);
     if (!build.ok) return build;
     const conductance = topConductanceWPerK(build.value);
-    if (!conductance.ok) return within(conductance, `tops[${i}].build`);
+    if (!conductance.ok) return under(`tops[${i}].build`, conductance.error);
     const prepared = prepareColony({ season, draw, level: levelPrior(), hiveWPerK: conductance.value, values }, run);
     const told = forecastOne({ prepared, run, season, build: build.value, topMembers, input });
-    if (!told.ok) return within(told, `tops[${i}].build`);
+    if (!told.ok) return under(`tops[${i}].build`, told.error);
     tops.push({
       ...told.value,
       name: choice.name,
@@ -149,13 +148,6 @@ function buildOf({ shipped, build }: TopChoice, i: number): Result<TopBuild> {
     return bad({ kind: 'conflict', fields: [`tops[${i}].shipped`, `tops[${i}].build`], why: 'give-one' });
   if (build !== undefined) return good(build);
   return shipped === undefined ? bad({ kind: 'missing', field: `tops[${i}].shipped` }) : good(shippedTop(shipped));
-}
-
-/** The same fault with the path of the top before its field. */
-function within<T>(fault: Extract<Result<T>, { ok: false }>, path: string): Extract<Result<never>, { ok: false }> {
-  const { error } = fault;
-  if (!('field' in error)) return bad({ ...error, fields: error.fields.map((field) => `${path}.${field}`) });
-  return bad({ ...error, field: `${path}.${error.field}` });
 }
 
 function forecastOne(of: {
@@ -220,7 +212,7 @@ function forecastOne(of: {
   });
 }
 
-const NO_DOUBT = { tare: { key: 'build', sdKg: 0 }, scale: { key: 'scale', sdKg: 0 }, own: { key: 'colony', sdKg: 0 }, beeKg: 0 };
+const NO_DOUBT = { tare: { key: 'build', sdKg: 0 }, scale: { key: 'scale', sdKg: 0 }, own: { sdKg: 0 }, beeKg: 0 };
 
 function sumsBy(values: Float64Array, members: number, days: number): Float64Array {
   return Float64Array.from({ length: members }, (_, m) => values.subarray(m * days, (m + 1) * days).reduce((sum, kg) => sum + kg, 0));

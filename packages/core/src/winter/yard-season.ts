@@ -1,6 +1,6 @@
 import { drawForageSums, firstFlightDays, firstForageDays, springStartDay } from '../phenology/index.ts';
 import { bad, good, inRange, type Result } from '../result/index.ts';
-import { type Climate, climateForPlace, climateFromMonthly, drawWeather } from '../weather/index.ts';
+import { type Climate, climateForPlace, climateFromMonthly, climateFromRecord, drawWeather } from '../weather/index.ts';
 import { OUTLOOK_RANGES } from './outlook-input.ts';
 import type { OutlookInput } from './outlook-types.ts';
 import type { WinterValues } from './parameters.ts';
@@ -16,6 +16,8 @@ export interface SeasonSpan {
   readonly values: WinterValues;
   /** Epoch day of dependable forage; null: none before the end; left out: from the heat sum. */
   readonly forageDay?: number | null | undefined;
+  /** Heat sum to forage as the keeper's own springs have it; left out: the published one. */
+  readonly forageSum?: { readonly meanCd: number; readonly sdCd: number } | undefined;
   readonly indoors?: boolean | undefined;
 }
 
@@ -40,13 +42,22 @@ export function drawSeason(climate: Climate, span: SeasonSpan): YardSeason {
   return seasonOf({ tempsC: all, fromDay: firstDay, days: allDays }, { tempC, rangeC: climate.rangeC, span });
 }
 
+/** A yard's season and the climate it was drawn from; null where the daily means were given. */
+export interface AskedSeason {
+  readonly season: YardSeason;
+  readonly climate: Climate | null;
+}
+
 /** The yard's season for what an outlook was asked, or what is wrong with its weather. */
 export function seasonFor(
   input: OutlookInput,
   of: { fromDay: number; days: number; members: number; seed: number; forageDay: number | null | undefined; values: WinterValues },
-): Result<YardSeason> {
+): Result<AskedSeason> {
   const given = [input.dailyMeanC, input.place, input.monthlyMeanC].filter((one) => one !== undefined).length;
-  if (given === 0) return bad({ kind: 'missing', field: 'place' });
+  if (given === 0 && input.record === undefined) return bad({ kind: 'missing-all', ways: [['dailyMeanC'], ['place'], ['monthlyMeanC']] });
+  if (input.record !== undefined && input.dailyMeanC !== undefined) {
+    return bad({ kind: 'conflict', fields: ['dailyMeanC', '--file'], why: 'give-one' });
+  }
   if (given > 1) return bad({ kind: 'conflict', fields: ['dailyMeanC', 'place', 'monthlyMeanC'], why: 'give-one' });
   const span: SeasonSpan = { ...of, entity: 'yard', indoors: input.indoors };
   if (input.dailyMeanC !== undefined) {
@@ -59,10 +70,18 @@ export function seasonFor(
       if (!checked.ok) return checked;
     }
     const tempC = Float64Array.from(dailyMeanC);
-    return good(seasonOf({ tempsC: tempC, fromDay: of.fromDay, days: of.days }, { tempC, rangeC: USUAL_RANGE_C, span }));
+    const season = seasonOf({ tempsC: tempC, fromDay: of.fromDay, days: of.days }, { tempC, rangeC: USUAL_RANGE_C, span });
+    return good({ season, climate: null });
   }
-  const climate = input.place !== undefined ? climateForPlace(input.place) : climateFromMonthly(input.monthlyMeanC!);
-  return climate.ok ? good(drawSeason(climate.value, span)) : climate;
+  const climate = climateAsked(input);
+  return climate.ok ? good({ season: drawSeason(climate.value, span), climate: climate.value }) : climate;
+}
+
+function climateAsked({ place, monthlyMeanC, record }: OutlookInput): Result<Climate> {
+  const base = place !== undefined ? climateForPlace(place) : monthlyMeanC !== undefined ? climateFromMonthly(monthlyMeanC) : null;
+  if (record === undefined) return base!;
+  if (base === null) return climateFromRecord(record);
+  return base.ok ? climateFromRecord(record, { base: base.value }) : base;
 }
 
 function seasonOf(
@@ -84,5 +103,5 @@ function forageDays(outdoors: { tempsC: Float64Array; fromDay: number; days: num
   const { forageDay, members } = span;
   if (forageDay === null) return new Float64Array(members).fill(Number.POSITIVE_INFINITY);
   if (forageDay !== undefined) return new Float64Array(members).fill(forageDay);
-  return firstForageDays(outdoors, drawForageSums({ seed: span.seed, entity: span.entity, members }));
+  return firstForageDays(outdoors, drawForageSums({ seed: span.seed, entity: span.entity, members, belief: span.forageSum }));
 }

@@ -2,6 +2,7 @@
 const CONFLICTS: Readonly<Record<string, string | undefined>> = {
   'box-widths-differ': 'boxes of one width in one hive',
   'earlier-rank-unsolved': 'limits within which the ranks before it find a plan',
+  'edges-not-one-hive': 'readings of one hive, of which each edge bears between three and seven tenths of the weight',
   'give-one': 'one of them',
   'hand-names-origin': 'frames in hand named by the colony or lot they were taken from',
   'mesh-misses-the-rim': 'an inset smaller than the wall of the rim is thick, or the mesh does not reach the wood',
@@ -24,8 +25,6 @@ const CONFLICTS: Readonly<Record<string, string | undefined>> = {
 
 /** Why a figure cannot be right, by the core's code. */
 const IMPLAUSIBLE: Readonly<Record<string, string | undefined>> = {
-  'edges-not-one-hive':
-    'beside that rearKg it cannot belong to one hive; allowed: readings of which each edge bears between three and seven tenths of the weight',
   'hive-too-warm': 'no cluster keeps a hive so warm; allowed: heat and a build that leave its air at 40 °C or less',
   'lift-tips-hive': 'with these sizes that tips the hive over or leaves no arm to weigh with; allowed: a lift of a few millimetres',
   'levels-too-close': 'allowed: levels further apart; so close they take more bees than a colony has',

@@ -62,10 +62,19 @@ function number(field: string, value: string, allowed: Allowed): string {
 }
 
 /** Fields that contradict each other, with their values where they are known, and what is allowed instead. */
-function conflict(fields: readonly string[], why: string, { values = [] }: Allowed): string {
+function conflict(fault: Extract<Fault, { kind: 'conflict' }>, allowed: Allowed): string {
+  const { fields, why } = fault;
+  const values = fault.values?.map((value, i) => withUnit(value, unitOfField(fields[i] ?? ''))) ?? allowed.values ?? [];
   const told = fields.map((field, i) => (values[i] === undefined ? named(field) : `${named(field)} (${shortened(values[i], 40)})`));
   const subject = `${list(told)} cannot ${fields.length === 1 ? 'be so' : 'stand together'}`;
   return `${subject}; allowed: ${conflicts(why)}`;
+}
+
+/** None of several ways to say one thing: `a and b are missing; allowed: a, or b, or both`. */
+function missingAll(ways: readonly (readonly string[])[]): string {
+  const fields = [...new Set(ways.flat())];
+  const told = ways.map((way) => (fields.length === 2 && way.length === 2 ? 'both' : list(way)));
+  return `${list(fields)} are missing; allowed: ${told.join(', or ')}`;
 }
 
 /** Why a line of a journal was not read. */
@@ -89,6 +98,8 @@ export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
   switch (fault.kind) {
     case 'missing':
       return `${named(fault.field)} is missing; allowed: ${span(allowed.low, allowed.high, unitOfField(fault.field)) || 'it has to be given'}`;
+    case 'missing-all':
+      return missingAll(fault.ways);
     case 'not-a-number':
       return number(fault.field, fault.value, allowed);
     case 'out-of-range': {
@@ -100,11 +111,11 @@ export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
     case 'not-a-date':
       return `${named(fault.field)} is ${quoted(fault.value)}; allowed: a date of the calendar from 1900 to 2199, written like 2026-09-14`;
     case 'date-order':
-      return `${named(fault.field)} is ${shortened(fault.value, 60)}; allowed: ${shortened(fault.notBefore, 60)} or later`;
+      return `${named(fault.field)} is ${shortened(fault.value, 60)}; allowed: ${shortened(fault.notBefore, 60)} ${fault.notAfter === undefined ? 'or later' : `to ${shortened(fault.notAfter, 60)}`}`;
     case 'unknown-choice':
       return `${named(fault.field)} is ${quoted(fault.value)}; allowed: ${choice(fault.choices) || 'a name that winterheft weather --places lists'}`;
     case 'conflict':
-      return conflict(fault.fields, fault.why, allowed);
+      return conflict(fault, allowed);
     case 'implausible':
       return `${named(fault.field)} is ${withUnit(fault.value, fault.unit || unitOfField(fault.field))}; ${implausible(fault.why)}`;
     case 'unknown-field':
@@ -126,7 +137,7 @@ export function faultSentence(fault: Fault, allowed: Allowed = {}): string {
     case 'no-input':
       return 'nothing to read; allowed: the name of a file, or - and the input on standard input';
     case 'not-a-journal':
-      return `${shortened(fault.name, 80)} is not a journal: none of its ${fault.lines} ${fault.lines === 1 ? 'line' : 'lines'} could be read (line ${fault.first.line}: ${whyUnread(fault.first.why)}); allowed: one record a line, as this program writes it`;
+      return `${shortened(fault.name, 80)} is not a journal: line ${fault.first.line} is not a record (${whyUnread(fault.first.why)})${fault.lines === 1 ? '' : `, nor is any other of its ${fault.lines} lines`}; allowed: one record a line, as this program writes it`;
     case 'empty':
       return `${shortened(fault.name, 80)} is empty; allowed: one JSON object, or for plan a journal`;
     case 'not-text':

@@ -8,10 +8,12 @@ import { clashSentence, planWords, stateNote, taskSentence } from './plan.ts';
 import { program } from './program.ts';
 import { provisionQuality, provisionWords, reasonSentence, stepSentence } from './provision.ts';
 import { season } from './season.ts';
+import { springWords } from './spring.ts';
 import { chanceShort, chanceWords, stateWords } from './states.ts';
 import { measurements, stores } from './stores.ts';
 import { top, tops } from './top.ts';
-import { climateNote, weather } from './weather.ts';
+import { refusedWeighing, watchReason, watchWords } from './watch.ts';
+import { climateNote, stationFault, weather } from './weather.ts';
 
 /** Every sentence of the product in English. Another language is another object of this shape. */
 export const english = {
@@ -28,6 +30,7 @@ export const english = {
   stores,
   measurements,
   weather,
+  stationFault,
   season,
   climateNote,
   mites: mitesWords,
@@ -37,6 +40,10 @@ export const english = {
   miteCaution,
   recordRemark,
   lossRange,
+  spring: springWords,
+  watch: watchWords,
+  watchReason,
+  refusedWeighing,
   plan: planWords,
   provision: provisionWords,
   provisionQuality,

@@ -28,20 +28,6 @@ export const planWords = {
   date: 'date',
   years: (p10: string, p50: string, p90: string) => `${p10} / ${p50} / ${p90}`,
   datesHead: 'in 1 year of 10 / half / 9 of 10',
-  dateNames: {
-    lastFeedingDay: 'last feeding day',
-    lastGluingDay: 'last gluing day',
-    clusterDay: 'cluster',
-    broodlessFrom: 'no brood from',
-    broodlessTo: 'no brood to',
-    firstFlight: 'first flight',
-    firstPollen: 'first pollen',
-    firstForage: 'first dependable forage',
-    winterBeesFrom: 'winter bees reared from',
-    winterBeesTo: 'winter bees reared to',
-    lastFrost: 'last frost',
-    firstFrost: 'first frost',
-  } as Readonly<Record<string, string>>,
   tasks: 'Before the winter',
   unread: (lines: number) => `${lines} ${lines === 1 ? 'line was' : 'lines were'} not read`,
   unreadWhy: {
@@ -77,6 +63,8 @@ export function stateNote(note: StateNote, units: UnitFormat): string {
       return `judged by hand: ${note.word}`;
     case 'provisional':
       return `syrup is still being dried; weigh again on ${dayMonth(note.weighAgainOn)}`;
+    case 'short-within-tolerance':
+      return `${units.mass(note.shortKg)} short of its need: less than ${units.mass(note.toleranceKg)} is not told by a hand scale and not counted`;
     case 'low-in-top-box':
       return `${units.mass(note.holdsKg)} at the cluster, the longest cold spell wants ${units.mass(note.wantsKg)}`;
     case 'light-for-winter':

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { read } from './database.ts';
+
+expose({ read });
