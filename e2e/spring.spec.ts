@@ -29,6 +29,7 @@ test('spring: two hives are counted in gloves, the dead one is read, what was le
   await expectNoAxe(page);
   await expectNoSideways(page);
   await page.getByRole('button', { name: /^Record, next / }).click();
+  await expect(page.locator('.count-head')).toContainText('A3');
   await goTo(page, '/spring');
   await expect(page.getByRole('heading', { name: '1 of 2 counted are alive.' })).toBeVisible({ timeout: 45_000 });
   await expect(page.getByText(/^starved in \d+ cases of 20$/)).toBeVisible();

@@ -1,6 +1,7 @@
 import { type Bodies, type Colony, DEADOUT_SIGNS, type Holding, type JournalRecord } from '@winterheft/core';
 import { useState } from 'react';
 import { useParams } from 'wouter';
+import { ClockLine, TroubleLine } from '../app/lines.tsx';
 import { append, report, strike, useHolding } from '../app/session.ts';
 import { coreWords, words } from '../app/words.ts';
 import { useSpring } from '../plan/use-spring.ts';
@@ -21,6 +22,7 @@ export default function CountScreen() {
   if (colony === undefined) {
     return (
       <main className="page">
+        <TroubleLine />
         <h1>{words.spring.noColony}</h1>
         <a className="link" href="#/spring">
           {words.spring.back}
@@ -66,6 +68,8 @@ function Count({ colony, holding }: { readonly colony: Colony; readonly holding:
   return (
     <main className="count" aria-label={spring.countOf(label)}>
       <div className="count-top">
+        <TroubleLine />
+        <ClockLine />
         <h1 className="count-head">
           <span className="num">{label}</span>
           <small>{answer === null ? '' : spring.toCount(open.length + (alive === null ? 1 : 0))}</small>

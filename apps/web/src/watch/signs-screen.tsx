@@ -1,6 +1,7 @@
 import type { Holding, JournalRecord, WatchAnswer, WatchLine } from '@winterheft/core';
 import { useEffect, useState } from 'react';
 import { useParams } from 'wouter';
+import { ClockLine, TroubleLine } from '../app/lines.tsx';
 import { append, strike, useHolding } from '../app/session.ts';
 import { planDay } from '../app/today.ts';
 import { useUnits } from '../app/use-units.ts';
@@ -19,13 +20,14 @@ import './watch.css';
 export default function SignsScreen() {
   const { colony = '' } = useParams<{ colony: string }>();
   const holding = useHolding();
-  const { answer } = useWatch();
+  const { answer, fault } = useWatch();
   if (holding === null) return <p className="waiting">{words.shell.opening}</p>;
-  if (answer === null) return <p className="waiting">{words.watch.loading}</p>;
-  const line = answer.lines.find((one) => one.colony === decodeURIComponent(colony));
-  if (line === undefined) {
+  if (answer === null && fault === null) return <p className="waiting">{words.watch.loading}</p>;
+  const line = answer?.lines.find((one) => one.colony === decodeURIComponent(colony));
+  if (answer === null || line === undefined) {
     return (
       <main className="page">
+        <TroubleLine />
         <h1>{words.watch.noColony}</h1>
         <a className="link" href="#/watch">
           {words.watch.done}
@@ -75,6 +77,8 @@ function Signs({ line, answer, holding }: { readonly line: WatchLine; readonly a
       {/* scrolls when text is enlarged: the keyboard must reach it */}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolled region takes the focus */}
       <section className="signs-top" tabIndex={0} aria-label={line.label}>
+        <TroubleLine />
+        <ClockLine />
         <h1 className="signs-head">
           <span className="num">{line.label}</span>
           <small>
