@@ -1,4 +1,4 @@
-import { expect, expectNoAxe, expectNoSideways, openEmpty, test } from './app.ts';
+import { expect, expectNoAxe, expectNoSideways, goTo, openEmpty, test } from './app.ts';
 
 /** A tap is a press of a key of ours, or of one letter of the keyboard. */
 test('from empty storage to the first answer in at most 14 taps', async ({ page, site }) => {
@@ -70,8 +70,16 @@ test('everything asked can be changed: coordinates, build, labels, hooks, units,
   await expect(page.locator('main').getByText('North').first()).toBeVisible();
 });
 
-test('the demo holding is one tap away', async ({ page, site }) => {
+test('the demo holding is one tap away; a word in the header says what it is and leads out again', async ({ page, site }) => {
   await openEmpty(page, site);
   await page.getByRole('button', { name: 'Walk the demo yard' }).click();
   await expect(page.getByText(/\d+ of \d+/).first()).toBeVisible({ timeout: 20_000 });
+  await goTo(page, '/keep');
+  const lines = await page.locator('.lines').boundingBox();
+  expect(lines?.height ?? 0, 'nothing above the page').toBeLessThan(4);
+  await page.getByRole('button', { name: 'Demo' }).click();
+  await expect(page.getByText('This is an invented holding.')).toBeVisible();
+  await expectNoAxe(page);
+  await page.getByRole('button', { name: 'Leave the demo' }).click();
+  await expect(page.getByRole('button', { name: 'Walk the demo yard' })).toBeVisible({ timeout: 20_000 });
 });

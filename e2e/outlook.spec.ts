@@ -302,6 +302,22 @@ test('parts of the need add up to it, and causes to the doubt', async ({ page, s
   expect(Math.abs(causes - doubt)).toBeLessThanOrEqual(0.35);
 });
 
+test('Outlook, Colony and Round say the same need of a colony', async ({ page, site }) => {
+  await openDemo(page, site, '/outlook');
+  await settled(page);
+  const needs = async (text: Promise<string | null>) => Number(/needs (\d+(?:\.\d)?)/i.exec((await text) ?? '')?.[1]);
+  const inChart = await needs(page.locator('.chart-row[data-colony="colony-b4"] .row-figures').textContent());
+  await goTo(page, '/colony/colony-b4');
+  await expect(page.locator('.doubt tbody tr').first()).toBeVisible({ timeout: 30_000 });
+  const inColony = await needs(page.locator('.colony-need h2').first().textContent());
+  await goTo(page, '/round/hive-b4');
+  await expect(page.locator('main')).toContainText(/needs \d+/, { timeout: 30_000 });
+  const inRound = await needs(page.locator('main').textContent());
+  expect(inColony).toBeGreaterThan(0);
+  expect(Math.round(inColony)).toBe(inChart);
+  expect(inRound).toBe(inChart);
+});
+
 test('a figure tells where it comes from, by one tap', async ({ page, site }) => {
   await openDemo(page, site, '/colony/colony-b4');
   await page.getByRole('button', { name: 'where from: What a colony eats' }).click({ timeout: 40_000 });

@@ -171,3 +171,34 @@ test('a lot is written down, refused where it cannot be, counted again and kept'
   await page.reload();
   await expect(row).toContainText('3 deep');
 });
+
+test('what there is to feed with is asked for where the plan reckons with it, and the plan follows', async ({ page, site }) => {
+  await openDemo(page, site, '/provision');
+  await expect(start(page)).toBeEnabled({ timeout: PLAN_MS });
+  const asked = page.locator('.plan-feed');
+  await expect(asked).toContainText('Sugar on hand');
+  if ((await asked.getAttribute('open')) === null) await asked.locator('summary').click();
+  await expectNoAxe(page);
+  const sugar = asked.getByLabel('Sugar on hand');
+  await sugar.fill('33');
+  await asked.getByRole('button', { name: 'Write it down' }).click();
+  await expect(asked.locator('summary')).toContainText('Sugar on hand: 33');
+  await expect(start(page)).toBeEnabled({ timeout: PLAN_MS });
+});
+
+test('the bar says where the keeper stands: after a stop that was done ahead, not at the look that was passed over', async ({
+  page,
+  site,
+}) => {
+  await openDemo(page, site, '/provision');
+  await startWalk(page);
+  const look = await here(page).textContent();
+  // The combs of the shed wait for no look.
+  const load = page.locator('.stops > li').filter({ hasText: /Load \d+/ });
+  await load.getByRole('button').first().click();
+  await load.getByRole('button', { name: 'Done', exact: true }).click();
+  await expect(bar(page)).toBeVisible({ timeout: PLAN_MS });
+  await expect(bar(page)).toContainText(/now B4/);
+  expect(look).toContain('Look at the brood');
+  await expect(here(page)).not.toContainText('Look at the brood');
+});

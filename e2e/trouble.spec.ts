@@ -13,6 +13,7 @@ import {
   waitUntilKept,
   writeRecord,
 } from './app.ts';
+import { writeBigJournal } from './big-journal.ts';
 
 const ALL_SCREENS_MS = 240_000;
 
@@ -59,6 +60,58 @@ test('a full storage is told; what was entered is shown, kept in memory, and wri
   await expect(page.getByText('The storage of this device is full.')).toHaveCount(0);
   await page.reload();
   await expectUncopied(page, 1);
+});
+
+test('a real quota that a file does not fit in: told, nothing of the file lost, written when there is room', async ({
+  page,
+  site,
+}, info) => {
+  test.setTimeout(120_000);
+  const file = info.outputPath('large.jsonl');
+  writeBigJournal(file, { colonies: 60, records: 8000 });
+  await openEmpty(page, site, '/keep');
+  await waitUntilKept(page);
+  const browser = await page.context().newCDPSession(page);
+  const { origin } = new URL(site.address);
+  const { usage } = (await browser.send('Storage.getUsageAndQuota', { origin })) as { readonly usage: number };
+  await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage + 100_000 });
+  await page.locator('input[type=file]').setInputFiles(file);
+  await page.getByRole('button', { name: 'Add 8000 records' }).click();
+  await expect(page.getByText('The storage of this device is full.')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('8000 records on this device.')).toBeVisible({ timeout: 30_000 });
+  await browser.send('Storage.overrideQuotaForOrigin', { origin });
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await expect(page.getByText('The storage of this device is full.')).toHaveCount(0, { timeout: 30_000 });
+  await page.reload();
+  await expect(page.getByText('8000 records on this device.')).toBeVisible({ timeout: 30_000 });
+});
+
+test('a row of the storage that is no record is told, hides nothing else, and goes along in the file', async ({ page, site }) => {
+  await openEmpty(page, site);
+  await takeJournal(page);
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('winterheft');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const lines = opening.result.transaction('lines', 'readwrite').objectStore('lines');
+          lines.add({ key: 'unread torn', text: '{"id":"torn by the disk', from: 'here' }).onsuccess = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await page.reload();
+  await goTo(page, '/keep');
+  await page.getByText('1 line could not be read here; it is kept and goes along in every file.').click();
+  await expect(page.getByText('{"id":"torn by the disk')).toBeVisible();
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Copy to a file' }).click();
+  expect(await streamText(await (await saving).createReadStream())).toContain('{"id":"torn by the disk');
+  await goTo(page, '/outlook');
+  await expect(page.locator('.chart-row').first()).toBeAttached({ timeout: 30_000 });
 });
 
 test('without workers everything is computed in the page: every screen opens', async ({ page, site, faults }) => {

@@ -17,7 +17,7 @@ const treeshake = { moduleSideEffects: (id: string) => !/\/(packages\/(core|word
 
 /** What every screen needs, in one file: the service worker answers file by file. */
 const FIRST =
-  /\/node_modules\/(react|react-dom|scheduler|wouter|dexie|comlink|regexparam|use-sync-external-store)\/|\/packages\/words\/src\/|\/apps\/web\/src\/(app|store|modes)\//;
+  /\/node_modules\/(react|react-dom|scheduler|wouter|dexie|comlink|regexparam|use-sync-external-store)\/|\/packages\/words\/src\/(?!app-figures)|\/apps\/web\/src\/(app|store|modes)\//;
 
 export default defineConfig({
   base: './',

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { type ColonyOutlook, foldHolding, readJournal, recordOf } from '@winterheft/core';
-import { appEnglish, unitFormat } from '@winterheft/words';
+import { appEnglish, figures, unitFormat } from '@winterheft/words';
 import { describe, expect, test } from 'vitest';
 import { rowsOf } from '../src/colony/citations.ts';
 import { doubtRows } from '../src/colony/doubt.ts';
 import { bandPath, massMarks } from '../src/colony/fan.ts';
 import { historyOf } from '../src/colony/history.ts';
-import { nameWords, sourceGroups } from '../src/colony/source-groups.ts';
+import { figureName, sourceGroups, unitName } from '../src/colony/source-groups.ts';
 import { axisOf } from '../src/verdict/axis.ts';
 
 const shares = { weather: 0.1, appetite: 0.5, bees: 0.1, tare: 0.16, scale: 0.04, forage: 0.1 };
@@ -76,9 +76,12 @@ describe('sources', () => {
     expect(used.filter((source) => !all.has(source))).toEqual([]);
   });
 
-  test('names read as words', () => {
-    expect(nameWords('clusterTempC')).toBe('cluster temp c');
-    expect(nameWords('minutesCountCapped')).toBe('minutes count capped');
+  test('every figure has a name and a unit in words: none is shown as it stands in the tables', () => {
+    for (const group of sourceGroups)
+      for (const [name, row] of Object.entries(group.rows)) {
+        expect(figureName(figures, group.name, name), name).not.toBe(name);
+        expect(unitName(figures, row.unit), row.unit).not.toMatch(/degC|^1$|_/);
+      }
   });
 });
 

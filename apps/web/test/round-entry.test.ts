@@ -16,12 +16,22 @@ describe('undo', () => {
     expect(undone(undone(entry) as Entry)?.front).toBe('51');
   });
 
-  test('takes back a finished reading as a whole, after the step to the other edge', () => {
+  test('takes back a finished reading as a whole, and the step to the other edge with it', () => {
     const moved = after(NEW_ENTRY, ...keys('51.5'), rear);
     const back = undone(moved) as Entry;
-    expect(back).toMatchObject({ front: '51.5', edge: 'front' });
-    expect(undone(back)).toMatchObject({ front: '', edge: 'front' });
-    expect(undone(undone(back) as Entry)).toBeNull();
+    expect(back).toMatchObject({ front: '', edge: 'front' });
+    expect(undone(back)).toBeNull();
+  });
+
+  test('never ends in a step at which nothing on the screen changes but the field that is on', () => {
+    const actions: Action[] = [...keys('51'), rear, { do: 'edge', edge: 'front' }, rear, ...keys('54'), { do: 'swap' }, rear];
+    let entry = after(NEW_ENTRY, ...actions, { do: 'edge', edge: 'front' }, rear);
+    for (let back = undone(entry); back !== null; back = undone(entry)) {
+      expect({ ...back, edge: null, past: null }).not.toEqual({ ...entry, edge: null, past: null });
+      entry = back;
+    }
+    expect(isBegun(entry)).toBe(false);
+    expect(undone(after(NEW_ENTRY, rear))).toBeNull();
   });
 
   test('of a hive that was closed goes reading by reading', () => {

@@ -1,7 +1,10 @@
 import { foldHolding, type JournalRecord, recordOf, uuidv7, waysOf } from '@winterheft/core';
 import { describe, expect, test } from 'vitest';
 import { type AdviceFrom, adviceOf } from '../src/weighing/advice.ts';
+import { jumpOf } from '../src/weighing/jump.ts';
+import { movedRecords } from '../src/weighing/records.ts';
 import { looksSwapped } from '../src/weighing/suspicion.ts';
+import { tagRead, tagText } from '../src/weighing/tag.ts';
 import { nextHive, openingHive, ROUND_DAYS, walkOf } from '../src/weighing/walk.ts';
 
 /** 18 September 2026 as days since 1970-01-01. */
@@ -121,5 +124,74 @@ describe('what to do now needs no other hive', () => {
     expect(adviceOf(withLine({ notes: [{ code: 'provisional', weighAgainOn: '2026-10-02' }] }))).toMatchObject({ why: 'drying' });
     expect(adviceOf(withLine({ state: 'enough', aboveNeedKg: 5 }))).toMatchObject({ do: 'leave', why: 'enough' });
     expect(adviceOf(withLine({ state: 'enough', aboveNeedKg: 5, low: true }))).toMatchObject({ why: 'low' });
+  });
+});
+
+describe('a weight that jumped since the last weighing', () => {
+  type Entries = Parameters<typeof holdingOf>[0];
+  const both = (kg: number, date: string): Entries[number] => ['weighing', { hive: 'h1', frontKg: kg, rearKg: kg }, date];
+  const jump = (...entries: Entries) => {
+    const holding = holdingOf([YARD, ...hive('h1', 'A1'), ...entries]);
+    return jumpOf(holding.hives.get('h1') as NonNullable<ReturnType<typeof holding.hives.get>>, holding, waysOf(holding));
+  };
+
+  // Both edges together are the hive but for the lever: 15 lb is 6.8 kg, 3.4 kg an edge.
+  test('is asked about from 15 lb on, lighter or heavier', () => {
+    expect(jump(both(30, '2026-09-04'), both(25, '2026-09-18'))?.changeKg).toBeCloseTo(-10, 0);
+    expect(jump(both(25, '2026-09-04'), both(30, '2026-09-18'))).toMatchObject({ since: '2026-09-04' });
+    expect(jump(both(30, '2026-09-04'), both(27, '2026-09-18'))).toBeNull();
+  });
+
+  test('is not where a feed or a comb stands between, the boxes changed, or a season passed', () => {
+    const fed: Entries[number] = [
+      'feed',
+      { colony: 'c-h1', what: 'syrup', event: 'taken', litres: 8, ratio: '2:1', basis: 'mass' },
+      '2026-09-10',
+    ];
+    const given: Entries[number] = [
+      'swap',
+      { from: { colony: 'c-h1' }, to: { hand: 'c-h1' }, frame: 'deep-frame-drawn', count: 4 },
+      '2026-09-10',
+    ];
+    const rebuilt: Entries[number] = ['build', { hive: 'h1', parts: [{ part: 'deep-box-10-wood', count: 1 }] }, '2026-09-10'];
+    for (const between of [fed, given, rebuilt]) expect(jump(both(25, '2026-09-04'), between, both(30, '2026-09-18'))).toBeNull();
+    expect(jump(both(15, '2026-05-04'), both(30, '2026-09-18'))).toBeNull();
+    expect(jump(both(30, '2026-09-18'))).toBeNull();
+  });
+});
+
+test('what was weighed at the wrong hive is corrected to the right one, its look of the same minute with it, and nothing of it is lost', () => {
+  const holding = holdingOf([
+    YARD,
+    ...hive('h1', 'A1'),
+    ...hive('h2', 'A2'),
+    ['look', { colony: 'c-h1', brood: 'signs' }, '2026-05-02'],
+    ['weighing', { hive: 'h1', frontKg: 25, rearKg: 26, stepKg: 0.2, scale: 'hand' }, '2026-09-18'],
+    ['look', { colony: 'c-h1', bees: { count: 8, unit: 'frames', counting: 'covered' } }, '2026-09-18'],
+  ]);
+  const [from, to] = ['h1', 'h2'].map((id) => holding.hives.get(id)) as [never, never];
+  const moved = movedRecords(holding, from, to);
+  expect(moved.map(({ kind, body }) => [kind, (body as { body: unknown }).body])).toEqual([
+    ['correct', { hive: 'h2', frontKg: 25, rearKg: 26, stepKg: 0.2, scale: 'hand' }],
+    ['correct', { colony: 'c-h2', bees: { count: 8, unit: 'frames', counting: 'covered' } }],
+  ]);
+});
+
+describe('a tag', () => {
+  const hives = [
+    { yard: 'y4k2m9x', hive: 'h7abcde', label: 'A1' },
+    { yard: 'y4k2m9x', hive: 'H_7', label: 'A2' },
+  ];
+
+  test('holds yard and hive, in capitals where that loses nothing: 20 of them fit a code of 25 modules at level H (ISO/IEC 18004, table 7)', () => {
+    expect(tagText(hives[0] as never)).toBe('Y4K2M9X/H7ABCDE');
+    expect(tagText(hives[0] as never).length).toBeLessThanOrEqual(20);
+    expect(tagText(hives[1] as never)).toBe('y4k2m9x/H_7');
+  });
+
+  test('leads to its hive and to no other', () => {
+    for (const one of hives) expect(tagRead(tagText(one), hives)).toBe(one);
+    expect(tagRead('Y4K2M9X/H7ABCDF', hives)).toBeNull();
+    expect(tagRead('https://example.org', hives)).toBeNull();
   });
 });

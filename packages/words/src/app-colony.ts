@@ -27,11 +27,12 @@ export const colony = {
     ours: 'Winterheft:',
     without: (mass: string, short: boolean) =>
       short ? `(short ${mass} without any doubt counted)` : `(${mass} above without any doubt counted)`,
+    withoutEven: '(just enough without any doubt counted)',
     whyMore: (need: string, rule: string, parts: string) =>
       `The rule asks ${rule} of every hive of this build; this colony needs ${need}: ${parts}.`,
   },
   fan: {
-    title: 'Stores left',
+    title: (unit: string) => `Stores left, ${unit}`,
     says: (day: string, low: string, mid: string, high: string) =>
       `Course of what is left: on ${day} ${mid} in the middle case, ${low} in one case of twenty, ${high} in the other twentieth.`,
     caption: 'Black: the middle case. Dark band: 10 chances in 20. Pale: 18 in 20. Needles: where each of 20 equal chances ends.',
@@ -56,6 +57,7 @@ export const colony = {
     minutes: (n: number) => `${n} min`,
     afterDays: (n: number) => `in ${many(n, 'day', 'days')}`,
     nothing: 'no measurement',
+    nothingWorth: 'no measurement that would take off much',
     laterOnly: 'no measurement now; a weighing in winter shows it',
     note: 'By shares of the variance, each cause held in turn. What a measurement takes off the need is an estimate: it counts the error of the stores only.',
     working: 'Working out where the doubt comes from.',

@@ -4,7 +4,8 @@ const many = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : m
 export const keep = {
   title: 'Keep the journal',
   here: (n: number) => `${many(n, 'record', 'records')} on this device.`,
-  unread: (n: number) => `${many(n, 'line', 'lines')} could not be read here; they are kept and go along in every file.`,
+  unread: (n: number) =>
+    `${many(n, 'line', 'lines')} could not be read here; ${n === 1 ? 'it is kept and goes' : 'they are kept and go'} along in every file.`,
   neverCopied: 'Nothing has been copied yet: if this device breaks, all of it is gone.',
   lastCopied: (day: string, fresh: number) =>
     fresh === 0 ? `All of it was copied on ${day}.` : `Copied on ${day}; ${many(fresh, 'record', 'records')} since.`,

@@ -83,6 +83,38 @@ export const round = {
   oldDraftElse: 'seen inside or judged by hand',
   goOn: 'Go on with it',
   afresh: 'Begin afresh',
+  /** Typed and left, before its records were written. */
+  unkept: {
+    one: (label: string, typed: string) => `${label}: ${typed}, not kept yet.`,
+    many: (n: number, labels: string) => `${n} hives typed and not kept yet: ${labels}.`,
+    word: (word: string) => `by hand: ${word}`,
+    seen: 'seen inside',
+    keep: 'Keep',
+    keepSome: (n: number) => `Keep ${n}`,
+    open: (label: string) => `Open ${label}`,
+  },
+  /** The tag on the hive. */
+  scan: {
+    open: 'Read a tag',
+    title: 'Hold the tag in the picture',
+    picture: 'Picture of the camera',
+    hint: 'It closes at the first tag it reads. No luck in frost: the label stands above the code.',
+    refused: 'This browser does not let us use the camera. Go by the label: the list of the round has every hive.',
+    notOurs: 'That is no tag of a hive in this round.',
+    otherYard: (label: string, yard: string) => `That tag is ${label} of ${yard}, not of this yard. The round stays where it is.`,
+    otherHive: (label: string, typed: string, here: string) => `That tag is ${label}. ${typed} was typed at ${here}.`,
+    move: (label: string) => `It was ${label}: move it there`,
+    stay: (here: string, label: string) => `Leave it at ${here}, go to ${label}`,
+    again: 'Read another tag',
+    torch: 'Light',
+  },
+  /** Readings that belong to another hive. */
+  move: {
+    ask: (label: string) => `It was not ${label}`,
+    title: 'Which hive was it?',
+    what: (typed: string, label: string) => `${typed} goes along, from ${label} to the hive you choose.`,
+    back: (label: string) => `It was ${label}`,
+  },
   /** Seen inside. */
   seen: 'Seen inside?',
   seenOpen: 'Seen inside',
@@ -110,11 +142,22 @@ export const round = {
   columns: {
     front: 'front',
     rear: 'rear',
+    total: 'in all',
     stores: (unit: string) => `stores, ${unit}`,
     state: 'state',
     stop: (edge: string) => `stop at, ${edge}`,
   },
   hive: 'hive',
+  /** A weight that jumped. */
+  jump: {
+    flag: 'jumped: see above',
+    asks: (label: string, change: string, less: boolean, day: string) =>
+      `${label} weighs ${change} ${less ? 'less' : 'more'} in all than on ${day}, and no feed or frame is on record between. Fed, robbed, or misread?`,
+    right: 'It is right',
+    open: (label: string) => `Open ${label}`,
+  },
+  past: (unit: string) => `Weighed before, ${unit}`,
+  pastDay: 'day',
   hint: 'Enter goes on, Ctrl Z undoes, point and comma both work.',
   sum: {
     title: (unit: string) => `How the stores come out, ${unit}`,

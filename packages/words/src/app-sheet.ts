@@ -76,6 +76,8 @@ export const sheet = {
   brood: { '': '', clean: 'clean', signs: 'signs of disease', 'not-looked': 'not looked' },
   fieldOf: (label: string, field: string) => `${label}, ${field}`,
   rowNow: (readings: string, day: string) => `was ${readings}, ${day}`,
+  readings: (each: readonly string[], unit: string) => `${each.join(' and ')} ${unit}`,
+  inUnit: (field: string, unit: string) => `${field}, ${unit}`,
   refused: (text: string, unit: string, edge: string) => `${text} ${unit} at the ${edge}?`,
   canRead: (low: string, high: string, unit: string) => `An edge of such a hive reads ${low} to ${high} ${unit}.`,
   itIs: (text: string) => `it is ${text}`,

@@ -2,6 +2,7 @@ const many = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : m
 
 /** Yard: which hives stand where, what they are made of and who lives in them. */
 export const yard = {
+  tags: 'Print tags for the hives',
   hives: (n: number) => many(n, 'hive', 'hives'),
   colonies: (n: number) => many(n, 'colony', 'colonies'),
   noHives: 'No hive stands here yet.',

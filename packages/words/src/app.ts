@@ -11,6 +11,7 @@ import { settings } from './app-settings.ts';
 import { sheet } from './app-sheet.ts';
 import { shell } from './app-shell.ts';
 import { spring } from './app-spring.ts';
+import { tags } from './app-tags.ts';
 import { hiveTop } from './app-top.ts';
 import { trace } from './app-trace.ts';
 import { watch } from './app-watch.ts';
@@ -30,6 +31,7 @@ export const appEnglish = {
   yard,
   round,
   sheet,
+  tags,
   hiveTop,
   kit,
   mites,

@@ -1,4 +1,4 @@
-import { english } from './english/index.ts';
+import { english, shared } from './english/index.ts';
 
 export type Widened<T> = T extends string
   ? string
@@ -9,4 +9,7 @@ export type Widened<T> = T extends string
 /** What a language has to say. One that leaves out a key does not compile. */
 export type Words = Widened<typeof english>;
 
-export { english };
+/** What it has to say in the app too. */
+export type SharedWords = Widened<typeof shared>;
+
+export { english, shared };

@@ -16,7 +16,7 @@ export function App() {
       <Switch>
         {places.map((place) => (
           <Route key={place.name} path={place.path}>
-            <Frame name={place.name} bare={place.bare}>
+            <Frame name={place.name} bare={place.bare} headed={place.headed}>
               <Shown place={place} />
             </Frame>
           </Route>
@@ -55,7 +55,14 @@ function Hand() {
   );
 }
 
-function Frame({ name, bare = false, children }: { readonly name: PlaceName; readonly bare?: boolean; readonly children: ReactNode }) {
+interface FrameProps {
+  readonly name: PlaceName;
+  readonly bare?: boolean;
+  readonly headed?: boolean;
+  readonly children: ReactNode;
+}
+
+function Frame({ name, bare = false, headed = false, children }: FrameProps) {
   const title = words.shell.places[name];
   useEffect(() => {
     document.title = `${title} · ${words.shell.product}`;
@@ -69,6 +76,7 @@ function Frame({ name, bare = false, children }: { readonly name: PlaceName; rea
   if (bare)
     return (
       <div className="bare">
+        {headed ? <Header here={name} /> : null}
         <Hand />
         {screen}
       </div>

@@ -1,7 +1,8 @@
+import { useState } from 'react';
 import { CopiedMark, LiftedBox, WordMark } from '../ui/icons.tsx';
 import { NavigationBar } from './navigation-bar.tsx';
 import type { PlaceName } from './places.ts';
-import { useSession } from './session.ts';
+import { isDemo, switchDemo, useSession } from './session.ts';
 import { dayInWords, planDay } from './today.ts';
 import { language, words } from './words.ts';
 
@@ -11,6 +12,7 @@ export function Header({ here }: { readonly here: PlaceName }) {
   const { shell } = words;
   const yards = [...(snapshot?.holding.yards.values() ?? [])];
   const names = yards.length > 1 ? shell.yards(yards.length) : (yards[0]?.name ?? shell.product);
+  const [demoOpen, setDemoOpen] = useState(false);
   return (
     <header className="header">
       <a
@@ -25,8 +27,21 @@ export function Header({ here }: { readonly here: PlaceName }) {
       <p className="header-yard">
         <strong>{names}</strong> <span>{dayInWords(planDay(), language)}</span>
       </p>
+      {isDemo ? (
+        <button type="button" className="header-demo" aria-expanded={demoOpen} onClick={() => setDemoOpen(!demoOpen)}>
+          {shell.demo}
+        </button>
+      ) : null}
       <NavigationBar here={here} where="above" />
       <CopiedState />
+      {demoOpen ? (
+        <div className="header-demo-says">
+          <p>{shell.demoLine}</p>
+          <button type="button" className="key" onClick={() => switchDemo(false)}>
+            {shell.demoLeave}
+          </button>
+        </div>
+      ) : null}
     </header>
   );
 }

@@ -1,6 +1,6 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { saveText } from '../keep/hand-over.ts';
-import { isDemo, rawText, session, store, switchDemo, useSession } from './session.ts';
+import { drafts, isDemo, rawText, session, store, useSession } from './session.ts';
 import { dayInWords, todayIso } from './today.ts';
 import { declineUpdate, takeUpdate, useUpdate } from './update.ts';
 import { language, words } from './words.ts';
@@ -9,7 +9,7 @@ const REMIND_AFTER_DAYS = 7;
 const REMINDED_KEY = 'winterheft-reminded';
 
 /**
- * What has to be said above a screen, worst first: storage refused, something failed, clock behind, nothing copied, new version, demo.
+ * What has to be said above a screen, worst first: storage refused, something failed, clock behind, readings not kept, nothing copied, new version.
  * Never shown during entry (bare screens have none of these but the storage line, which they place themselves).
  */
 export function Lines() {
@@ -27,18 +27,23 @@ export function Lines() {
         </div>
       )}
       <ClockLine />
+      {hasTyped() ? (
+        <Suspense fallback={null}>
+          <UnkeptLine />
+        </Suspense>
+      ) : null}
       <Reminder />
       <UpdateLine />
-      {isDemo ? (
-        <div className="line">
-          <p>{shell.demoLine}</p>
-          <button type="button" className="key" onClick={() => switchDemo(false)}>
-            {shell.demoLeave}
-          </button>
-        </div>
-      ) : null}
     </section>
   );
+}
+
+const UnkeptLine = lazy(() => import('../weighing/unkept-line.tsx'));
+
+/** Whether the round has left anything in its fields; what it is and whether it counts, the line itself finds out. */
+function hasTyped(): boolean {
+  for (const key of drafts.all().keys()) if (key.startsWith('round:')) return true;
+  return false;
 }
 
 /** The clock is more than a day behind the last record. Also for bare screens: what is weighed now would be dated wrong. */

@@ -23,15 +23,17 @@ export interface Place {
   readonly listed: boolean;
   /** Without header and bottom bar: for entry in gloves, which needs the whole height. */
   readonly bare: boolean;
+  /** Has the header all the same where there is room for it: at a desk. */
+  readonly headed: boolean;
 }
 
 function place(
   name: PlaceName,
   path: string,
   load: () => Promise<Screen>,
-  options: { readonly bar?: number; readonly listed?: boolean; readonly bare?: boolean } = {},
+  options: { readonly bar?: number; readonly listed?: boolean; readonly bare?: boolean; readonly headed?: boolean } = {},
 ): Place {
-  const { listed = true, bare = false, ...rest } = options;
+  const { listed = true, bare = false, headed = false, ...rest } = options;
   let loaded: ComponentType | null = null;
   const loadOnce = async () => {
     const screen = await load();
@@ -40,12 +42,12 @@ function place(
   };
   const Waiting = lazy(loadOnce);
   const address = path.replace(/\/:\w+\?$/, '');
-  return { name, path, address, load: loadOnce, screen: () => loaded ?? Waiting, listed, bare, ...rest };
+  return { name, path, address, load: loadOnce, screen: () => loaded ?? Waiting, listed, bare, headed, ...rest };
 }
 
 /** In the order of the work: what is opened first stands first. */
 export const places: readonly Place[] = [
-  place('round', '/round/:hive?', () => import('../round/round-screen.tsx'), { bar: 1, bare: true }),
+  place('round', '/round/:hive?', () => import('../round/round-screen.tsx'), { bar: 1, bare: true, headed: true }),
   place('outlook', '/outlook', () => import('../outlook/outlook-screen.tsx'), { bar: 2 }),
   place('colony', '/colony/:colony', () => import('../colony/colony-screen.tsx'), { listed: false }),
   place('provision', '/provision', () => import('../provision/provision-screen.tsx'), { bar: 3 }),
@@ -61,6 +63,7 @@ export const places: readonly Place[] = [
   place('trace', '/trace/:kind/:id', () => import('../trace/trace-screen.tsx'), { listed: false }),
   place('sheet', '/sheet', () => import('../sheet/sheet-screen.tsx')),
   place('enter', '/sheet/enter', () => import('../sheet/enter-screen.tsx'), { listed: false }),
+  place('tags', '/tags', () => import('../tags/tags-screen.tsx'), { listed: false }),
   place('yard', '/yard', () => import('../yard/yard-screen.tsx'), { bar: 5 }),
   place('keep', '/keep', () => import('../keep/keep-screen.tsx'), { bar: 4 }),
   place('settings', '/settings', () => import('../settings/settings-screen.tsx'), { bar: 6 }),

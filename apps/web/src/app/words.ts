@@ -1,12 +1,12 @@
-import { type AppWords, appEnglish, english, type Words } from '@winterheft/words';
+import { type AppWords, appEnglish, type SharedWords, shared } from '@winterheft/words';
 
 interface Language {
   readonly app: AppWords;
-  readonly core: Words;
+  readonly core: SharedWords;
 }
 
 /** A second language is a second row; one that leaves out a sentence does not compile. */
-const languages = { en: { app: appEnglish, core: english } } as const satisfies Readonly<Record<string, Language>>;
+const languages = { en: { app: appEnglish, core: shared } } as const satisfies Readonly<Record<string, Language>>;
 type Tag = keyof typeof languages;
 
 /** The first language of the browser that there are words in. */
@@ -16,4 +16,4 @@ export const language: Tag =
 /** The app's sentences in the language of the browser. */
 export const words: AppWords = languages[language].app;
 /** The sentences both shells share: refusals, states, chances, cautions. */
-export const coreWords: Words = languages[language].core;
+export const coreWords: SharedWords = languages[language].core;

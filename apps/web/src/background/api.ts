@@ -49,10 +49,12 @@ export class WorkApi {
 
   /** Takes in what has been added to the database since, by this or another tab, and lines the disk has refused. */
   async catchUp(unsaved: readonly string[]): Promise<Snapshot> {
-    const { database } = this;
+    const { database, holder } = this;
     if (database !== null) {
       const rows = await withReopening(database, () => database.lines.where('n').above(this.lastN).toArray());
-      this.holder.add(rows.map((row) => row.text));
+      // another journal may have been opened meanwhile
+      if (holder !== this.holder) return this.snapshot();
+      holder.add(rows.map((row) => row.text));
       this.lastN = rows.at(-1)?.n ?? this.lastN;
       for (const row of rows) if (row.from === 'here') this.hereRows.push(row.n);
     }

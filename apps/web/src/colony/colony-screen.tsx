@@ -88,7 +88,7 @@ export default function ColonyScreen() {
         <div className="colony-course">
           <TwoVerdicts line={line} rule={holding.settings.ownRule} units={units} />
           <section>
-            <h2>{says.fan.title}</h2>
+            <h2>{says.fan.title(units.massUnit)}</h2>
             {detail === null ? <p className="waiting">{says.loading}</p> : null}
             {detail !== null && detail.fan === null ? <p>{says.fan.none}</p> : null}
             {detail?.fan == null ? null : (

@@ -41,7 +41,7 @@ export function DoubtTable({ line, units }: { readonly line: ColonyOutlook; read
                     </th>
                     <td className="figure-cell num">{inTenths(row.kg)}</td>
                     {best === undefined ? (
-                      <td className="doubt-none">{row.cause === 'appetite' ? colony.doubt.laterOnly : colony.doubt.nothing}</td>
+                      <td className="doubt-none">{colony.doubt[row.without]}</td>
                     ) : (
                       <td>
                         {row.cuts.slice(0, 2).map(({ worth }) => (

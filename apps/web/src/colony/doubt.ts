@@ -16,12 +16,23 @@ const CAUSE_OF: Readonly<Record<Measurement, Cause>> = {
   'count-pollen-frames': 'scale',
 };
 
+/** What is said of a cause that no measurement cuts by enough to be named. */
+const WITHOUT: Readonly<Record<Cause, DoubtRow['without']>> = {
+  appetite: 'laterOnly',
+  forage: 'nothing',
+  weather: 'nothing',
+  tare: 'nothingWorth',
+  scale: 'nothingWorth',
+  bees: 'nothingWorth',
+};
+
 /** What takes off less is not worth a line [kg]. */
 const LEAST_KG = 0.05;
 
 export interface DoubtRow {
   readonly cause: Cause;
   readonly kg: number;
+  readonly without: 'laterOnly' | 'nothing' | 'nothingWorth';
   /** Measurements that cut it, best first. */
   readonly cuts: readonly { readonly worth: Worth; readonly takesOffKg: number }[];
 }
@@ -47,6 +58,7 @@ export function doubtRows(line: ColonyOutlook): readonly DoubtRow[] | null {
     .map((cause) => ({
       cause,
       kg: doubtShares[cause] * doubtKg,
+      without: WITHOUT[cause],
       cuts: cuts.filter(({ worth, takesOffKg }) => CAUSE_OF[worth.what] === cause && takesOffKg >= LEAST_KG),
     }))
     .filter((row) => row.kg > 0 || row.cuts.length > 0)

@@ -100,7 +100,7 @@ function Drawing({ fan, line, forage, units, width }: FanProps & { readonly widt
           <g key={mark}>
             <path className="grid" d={`M0 ${height}H${width}`} />
             <text x={width - 2} y={height - 3} textAnchor="end">
-              {mark} {mark === massMarks(units.massOf(mostKg)).at(-1) ? units.massUnit : ''}
+              {mark}
             </text>
           </g>
         );

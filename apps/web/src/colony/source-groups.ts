@@ -1,6 +1,7 @@
 import { type Parameter, phenologyParameters, planParameters, storesParameters, weighParameters, winterParameters } from '@winterheft/core';
+import type { FigureWords } from '@winterheft/words';
 
-export type SourceGroup = 'use' | 'stores' | 'weigh' | 'forage' | 'state';
+export type SourceGroup = keyof FigureWords['names'];
 
 /** The tables of figures an answer rests on, by what they decide. */
 export const sourceGroups: readonly { readonly name: SourceGroup; readonly rows: Readonly<Record<string, Parameter>> }[] = [
@@ -11,10 +12,13 @@ export const sourceGroups: readonly { readonly name: SourceGroup; readonly rows:
   { name: 'state', rows: planParameters },
 ];
 
-/** `clusterWPerKgK` as words: cluster W per kg K. */
-export function nameWords(name: string): string {
-  return name
-    .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
-    .replace(/([A-Z])(?=[A-Z][a-z])/g, '$1 ')
-    .toLowerCase();
+/** What a figure of a group is called. */
+export function figureName({ names }: FigureWords, group: SourceGroup, name: string): string {
+  const called: Readonly<Record<string, string>> = names[group];
+  return called[name] ?? name;
+}
+
+/** Its unit as it is read; empty for a bare number. */
+export function unitName({ units }: FigureWords, unit: string): string {
+  return units[unit] ?? unit;
 }

@@ -1,9 +1,12 @@
+import { type FigureWords, figures } from '@winterheft/words';
 import { type SyntheticEvent, useState } from 'react';
 import { report } from '../app/session.ts';
-import { words } from '../app/words.ts';
+import { language, words } from '../app/words.ts';
 import { type Citations, citations } from './citations.ts';
-import { nameWords, sourceGroups } from './source-groups.ts';
+import { figureName, sourceGroups, unitName } from './source-groups.ts';
 import { sourceId } from './source-key.tsx';
+
+const figureWords: FigureWords = { en: figures }[language];
 
 /** Every figure of the model with its value, its range, where it comes from and how far that can be trusted. */
 export function Sources() {
@@ -23,20 +26,17 @@ export function Sources() {
           <ul>
             {Object.entries(group.rows).map(([name, row]) => {
               const source = cited?.get(row.source);
-              const unit = row.unit === '1' ? '' : row.unit;
+              const unit = unitName(figureWords, row.unit);
               return (
                 <li key={name}>
                   <p>
-                    <b>{nameWords(name)}</b>{' '}
+                    <b>{figureName(figureWords, group.name, name)}</b>{' '}
                     {row.distribution === 'fixed' && row.low === row.high
                       ? colony.sourceFixed(String(row.value), unit)
                       : colony.sourceRow(String(row.value), unit, String(row.low), String(row.high))}
                     <span className="source-mark">{colony.marks[row.mark] ?? row.mark}</span>
                   </p>
-                  <p className="note">
-                    {row.note === '' ? '' : `${row.note}. `}
-                    {source === undefined ? row.source : colony.sourceFrom(source.citation, source.where)}
-                  </p>
+                  <p className="note">{source === undefined ? row.source : colony.sourceFrom(source.citation, source.where)}</p>
                 </li>
               );
             })}

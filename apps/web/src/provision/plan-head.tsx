@@ -1,5 +1,6 @@
-import type { Plan, ProvisionAnswer } from '@winterheft/core';
+import type { Plan, ProvisionAnswer, Settings } from '@winterheft/core';
 import { coreWords, words } from '../app/words.ts';
+import { FeedSettings } from '../setup/feed-settings.tsx';
 import { figuresOf } from '../walk/figures.ts';
 import type { Names } from '../walk/naming.ts';
 import { MixLine } from './stop-open.tsx';
@@ -14,8 +15,8 @@ export function PlanHead({ plan, provision, names }: { readonly plan: Plan; read
     figures.shortKg === 0
       ? of.nothingShort
       : covered
-        ? of.coversAll(brief(figures.shortKg))
-        : of.covers(figure(figures.coveredKg), brief(figures.shortKg));
+        ? of.coversAll(brief(figures.shortKg), figures.lacking)
+        : of.covers(figure(figures.coveredKg), brief(figures.shortKg), figures.lacking);
   return (
     <>
       <h1>{title}</h1>
@@ -37,8 +38,15 @@ export function PlanHead({ plan, provision, names }: { readonly plan: Plan; read
   );
 }
 
+interface PlanNotesProps {
+  readonly plan: Plan;
+  readonly provision: ProvisionAnswer;
+  readonly names: Names;
+  readonly settings: Settings;
+}
+
 /** What stays open and why, why the moves are as they are, what to mix, hours and money. */
-export function PlanNotes({ plan, provision, names }: { readonly plan: Plan; readonly provision: ProvisionAnswer; readonly names: Names }) {
+export function PlanNotes({ plan, provision, names, settings }: PlanNotesProps) {
   const of = words.provision;
   const figures = figuresOf(plan, provision);
   const open = new Set(provision.uncovered.map(({ colony }) => colony));
@@ -60,6 +68,12 @@ export function PlanNotes({ plan, provision, names }: { readonly plan: Plan; rea
         <Mix figures={figures} names={names} />
         <p>{of.totals(of.hours(figures.minutes), figures.cost.toFixed(0))}</p>
         {figures.buySugarKg > 0 ? <p>{of.buySugar(names.units.mass(figures.buySugarKg))}</p> : null}
+        <details className="plan-feed" open={settings.sugarKg === undefined && figures.buySugarKg > 0}>
+          <summary>
+            {settings.sugarKg === undefined ? of.sugarNotAsked : of.sugarOnHand(names.units.mass(settings.sugarKg))} <b>{of.sugarChange}</b>
+          </summary>
+          <FeedSettings now={settings} />
+        </details>
         {provision.totals.expectedLosses > 0 ? <p>{of.losses(provision.totals.expectedLosses.toFixed(2))}</p> : null}
       </section>
       {why.length === 0 ? null : (

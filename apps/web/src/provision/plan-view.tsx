@@ -83,7 +83,7 @@ export function PlanView({ plan, holding, names, instead, busy, onStart, onBack 
           </ol>
         </section>
       )}
-      <PlanNotes plan={plan} provision={provision} names={names} />
+      <PlanNotes plan={plan} provision={provision} names={names} settings={holding.settings} />
     </main>
   );
 }

@@ -185,7 +185,7 @@ export function WalkView({ walk, holding, names, onAgain, onPending }: WalkViewP
           </button>
         ))}
       </div>
-      <PlanNotes plan={adopted.plan} provision={provision} names={names} />
+      <PlanNotes plan={adopted.plan} provision={provision} names={names} settings={holding.settings} />
     </main>
   );
 }

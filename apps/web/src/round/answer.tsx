@@ -41,7 +41,7 @@ export function Answer({ line, advice, basis, units, certaintyFrac, recorded }: 
   const has = figures.has === null || line.hasSdKg === null ? null : round.has(figures.has, errorFigure(units, line.hasSdKg));
   const needs = round.needs(figures.need, figures.unit);
   const chance = round.certainty(certaintyFrac);
-  const mark = recorded && line.weighedOn !== null ? round.recorded(dayMonth(line.weighedOn)) : round.basis[basis];
+  const mark = has === null ? '' : recorded && line.weighedOn !== null ? round.recorded(dayMonth(line.weighedOn)) : round.basis[basis];
   return (
     <>
       <h1 className={headline.text.length > 15 ? 'round-verdict round-verdict-long' : 'round-verdict'}>

@@ -17,21 +17,30 @@ interface HiveHeadProps {
   readonly all: number;
   readonly facts: HiveFacts;
   readonly onList: () => void;
+  /** Null where this device cannot read tags. */
+  readonly onScan: (() => void) | null;
 }
 
-/** Which hive it is; opens the list of the round. */
-export function HiveHead({ label, place, all, facts, onList }: HiveHeadProps) {
+/** Which hive it is; opens the list of the round. Beside it the way in by the tag on the hive. */
+export function HiveHead({ label, place, all, facts, onList, onScan }: HiveHeadProps) {
   const { round } = words;
   return (
-    <button type="button" className="round-open-list" onClick={onList}>
-      <span className={`round-label num${label.length > 4 ? ' round-label-long' : ''}`}>{label}</span>
-      <span className="round-where">
-        <b>
-          {round.of(place, all)} <Icon name="down" size={14} />
-        </b>
-        <span>{builtWords(facts)}</span>
-      </span>
-      <span className="visually-hidden">{round.openList}</span>
-    </button>
+    <div className="round-head">
+      <button type="button" className="round-open-list" onClick={onList}>
+        <span className={`round-label num${label.length > 4 ? ' round-label-long' : ''}`}>{label}</span>
+        <span className="round-where">
+          <b>
+            {round.of(place, all)} <Icon name="down" size={14} />
+          </b>
+          <span>{builtWords(facts)}</span>
+        </span>
+        <span className="visually-hidden">{round.openList}</span>
+      </button>
+      {onScan === null ? null : (
+        <button type="button" className="round-scan-key" aria-label={round.scan.open} onClick={onScan}>
+          <Icon name="scan" size={40} />
+        </button>
+      )}
+    </div>
   );
 }

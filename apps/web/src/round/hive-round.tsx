@@ -6,6 +6,7 @@ import { useSession } from '../app/session.ts';
 import { useUnitsName } from '../app/use-units.ts';
 import { coreWords, language, words } from '../app/words.ts';
 import { feel, say, sayKey } from '../modes/tell.ts';
+import { OwnRule } from '../verdict/own-rule.tsx';
 import { entryAfter } from '../weighing/entry.ts';
 import { adviceSentence, headlineOf } from '../weighing/told.ts';
 import { isBounce, markOf, type PadKey, shownText, textOfKg } from '../weighing/typing.ts';
@@ -16,7 +17,9 @@ import { BigKeys } from './big-keys.tsx';
 import { ErrorSum } from './error-sum.tsx';
 import { HiveHead } from './hive-head.tsx';
 import { NumberPad, SeenPad, WordPad } from './pads.tsx';
+import { PastWeighings } from './past-weighings.tsx';
 import { Readings } from './readings.tsx';
+import type { TypedHere } from './round-ledger.tsx';
 import { seenLimits } from './seen-limits.ts';
 import { type Pane, useHive } from './use-hive.ts';
 import type { Round } from './use-round.ts';
@@ -32,12 +35,15 @@ interface HiveRoundProps {
   readonly records: number;
   readonly ways: WeighingWays;
   readonly desk: boolean;
+  /** Told what stands in the fields, for the ledger beside it. */
+  readonly onTyped: (typed: TypedHere | null) => void;
   readonly onList: () => void;
+  readonly onScan: (() => void) | null;
   readonly onCautions: () => void;
 }
 
 /** One hive in the hand: readings, answer, keys. */
-export function HiveRound({ here, place, all, round, holding, records, ways, desk, onList, onCautions }: HiveRoundProps) {
+export function HiveRound({ here, place, all, round, holding, records, ways, desk, onTyped, onList, onScan, onCautions }: HiveRoundProps) {
   const unitsName = useUnitsName();
   const { mishap } = useSession();
   const units = unitFormat(unitsName);
@@ -61,6 +67,12 @@ export function HiveRound({ here, place, all, round, holding, records, ways, des
       : said.told(here.label, verdict.text, advice === null ? '' : `${said.now} ${adviceSentence(advice, units)}`);
   const told = useTelling(asking ?? cameBack ?? answer, asking !== null ? 'refused' : (verdict?.felt ?? 'field'), asking !== null);
 
+  const { front, rear } = entry;
+  const shownLine = state.isAnswered ? line : null;
+  useEffect(() => {
+    onTyped(front === '' && rear === '' ? null : { front, rear, line: shownLine });
+  }, [front, rear, shownLine, onTyped]);
+
   const press = (key: PadKey, atMs: number) => {
     const isSecond = isBounce(lastKey.current, key, atMs);
     lastKey.current = { key, atMs };
@@ -80,8 +92,8 @@ export function HiveRound({ here, place, all, round, holding, records, ways, des
       return;
     }
     feel('field');
-    round.close(entry, state.bodies());
-    if (round.next === null) onList();
+    round.close(entry);
+    if (round.next === null && !desk) onList();
   };
   const undo = () => {
     if (!state.undo()) round.goBack();
@@ -95,7 +107,7 @@ export function HiveRound({ here, place, all, round, holding, records, ways, des
       <div className="round-top">
         <TroubleLine />
         <ClockLine />
-        <HiveHead label={here.label} place={place} all={all} facts={state.facts} onList={onList} />
+        <HiveHead label={here.label} place={place} all={all} facts={state.facts} onList={onList} onScan={onScan} />
         <Readings
           fields={entry}
           boxes={state.facts.boxes}
@@ -147,7 +159,13 @@ export function HiveRound({ here, place, all, round, holding, records, ways, des
                 <h1 className="round-prompt">{entry[entry.edge] === '' ? said.liftAndRead(said[entry.edge]) : said.keepTyping}</h1>
               )}
               {desk && line !== null && state.isAnswered ? (
-                <ErrorSum line={line} readings={state.readings} basis={state.basis} ways={ways} units={units} />
+                <>
+                  <OwnRule line={line} rule={holding.settings.ownRule} units={units} />
+                  <ErrorSum line={line} readings={state.readings} basis={state.basis} ways={ways} units={units} />
+                </>
+              ) : null}
+              {desk && !state.begun ? (
+                <PastWeighings hive={state.hive} ways={ways} units={units} unitsName={unitsName} mark={mark} />
               ) : null}
             </>
           )}

@@ -1,15 +1,10 @@
 import { words } from '../app/words.ts';
 
 /** From a screen without a bar to the others. */
-export function RoundLinks({ here = false }: { readonly here?: boolean }) {
+export function RoundLinks() {
   const { round, shell } = words;
   return (
     <nav className="round-links" aria-label={round.elsewhere}>
-      {here ? (
-        <a href="#/round" aria-current="page">
-          {shell.places.round}
-        </a>
-      ) : null}
       <a href="#/outlook">{shell.places.outlook}</a>
       <a href="#/provision">{shell.places.provision}</a>
       <a href="#/keep">{shell.places.keep}</a>

@@ -1,5 +1,5 @@
 import { type Holding, waysOf } from '@winterheft/core';
-import { useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { useLocation, useParams } from 'wouter';
 import { ClockLine, TroubleLine } from '../app/lines.tsx';
 import { useHolding, useSession } from '../app/session.ts';
@@ -8,10 +8,12 @@ import { language, words } from '../app/words.ts';
 import { prepareAhead } from '../plan/use-plan.ts';
 import { markOf } from '../weighing/typing.ts';
 import { Cautions } from './cautions.tsx';
-import { HiveList } from './hive-list.tsx';
+import { HiveList, MoveList } from './hive-list.tsx';
 import { HiveRound } from './hive-round.tsx';
-import { RoundLedger } from './round-ledger.tsx';
+import { movableWords } from './movable.ts';
+import { RoundLedger, type TypedHere } from './round-ledger.tsx';
 import { RoundLinks } from './round-links.tsx';
+import { useCanScan } from './tag-reader.ts';
 import { useRound } from './use-round.ts';
 import './round.css';
 
@@ -25,12 +27,14 @@ export default function RoundScreen() {
 function RoundOfHolding({ holding, records }: { readonly holding: Holding; readonly records: number }) {
   const { hive: asked } = useParams<{ hive?: string }>();
   const [, navigate] = useLocation();
-  const [sheet, setSheet] = useState<'hive' | 'list' | 'cautions'>('hive');
+  const [sheet, setSheet] = useState<'hive' | 'list' | 'move' | 'scan' | 'cautions'>('hive');
   const desk = useDesk();
   const units = useUnits();
   const unitsName = useUnitsName();
   const ways = useMemo(() => waysOf(holding), [holding]);
-  const round = useRound(holding, asked);
+  const round = useRound(holding, unitsName, asked);
+  const canScan = useCanScan();
+  const [typed, setTyped] = useState<TypedHere | null>(null);
   useEffect(() => prepareAhead(), []);
   const { current, walk, turn } = round;
   // The hive in the address is gone to once; from then on the walk leads.
@@ -48,21 +52,24 @@ function RoundOfHolding({ holding, records }: { readonly holding: Holding; reado
     setSheet('hive');
   };
   if (sheet === 'cautions') return <Cautions onClose={() => setSheet('hive')} />;
-  if (sheet === 'list' && !desk) {
+  const onScan = canScan ? () => setSheet('scan') : null;
+  const of = { walk, current: current.hive, currentLabel: current.label, units, onClose: () => setSheet('hive') };
+  const movable = sheet === 'hive' ? null : movableWords(current, { holding, units: unitsName, language });
+  const moveTo = (hive: string) => {
+    round.moveTo(hive);
+    setSheet('hive');
+  };
+  if (sheet === 'scan') {
     return (
-      <HiveList
-        walk={walk}
-        current={current.hive}
-        currentLabel={current.label}
-        units={units}
-        onGo={goTo}
-        onClose={() => setSheet('hive')}
-      />
+      <Suspense fallback={<p className="waiting">{words.shell.screenLoading}</p>}>
+        <Scanner walk={walk} here={current} movable={movable} onGo={goTo} onMove={moveTo} onClose={of.onClose} />
+      </Suspense>
     );
   }
+  if (sheet === 'move' && movable !== null) return <MoveList {...of} movable={movable} onTo={moveTo} />;
+  if (sheet === 'list') return <HiveList {...of} movable={movable} onGo={goTo} onMove={() => setSheet('move')} onScan={onScan} />;
   return (
     <div className={desk ? 'round round-desk' : 'round'}>
-      {desk ? <RoundLinks here /> : null}
       <HiveRound
         key={`${current.hive}/${turn}`}
         here={current}
@@ -73,14 +80,18 @@ function RoundOfHolding({ holding, records }: { readonly holding: Holding; reado
         records={records}
         ways={ways}
         desk={desk}
+        onTyped={setTyped}
         onList={() => setSheet('list')}
+        onScan={onScan}
         onCautions={() => setSheet('cautions')}
       />
       {desk ? (
         <RoundLedger
           walk={walk}
           holding={holding}
+          ways={ways}
           current={current.hive}
+          typed={typed}
           units={units}
           unitsName={unitsName}
           mark={markOf(language)}
@@ -90,6 +101,8 @@ function RoundOfHolding({ holding, records }: { readonly holding: Holding; reado
     </div>
   );
 }
+
+const Scanner = lazy(async () => ({ default: (await import('./scanner.tsx')).Scanner }));
 
 function NoHives() {
   const { round, begin } = words;

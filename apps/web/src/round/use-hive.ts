@@ -8,7 +8,7 @@ import { type Basis, basisOf } from '../weighing/basis.ts';
 import { type BigKey, bigKeyOf, isSettled, type Question, questionOf, type Spans } from '../weighing/check.ts';
 import { type Edge, isBegun } from '../weighing/entry.ts';
 import { type HiveFacts, hiveFacts } from '../weighing/hive-facts.ts';
-import { lookOf, type Readings, readingsOf, scaleOf, weighingBody } from '../weighing/records.ts';
+import { lookOf, type Readings, readingsOf, scaleOf } from '../weighing/records.ts';
 import { looksSwapped } from '../weighing/suspicion.ts';
 import { type Judged, useJudgement } from '../weighing/use-judgement.ts';
 import type { WalkHive } from '../weighing/walk.ts';
@@ -34,7 +34,6 @@ export interface HiveState extends EntryState {
   readonly bigKey: BigKey;
   /** Asks about the edge that is being left, where its figure cannot stand; true where there is nothing to ask. */
   readonly leave: (edge: Edge) => boolean;
-  readonly bodies: () => { readonly weighing: ReturnType<typeof weighingBody>; readonly look: ReturnType<typeof lookWithColony> };
 }
 
 interface Of {
@@ -111,15 +110,7 @@ export function useHive({ here, holding, records, ways, units, pane }: Of): Hive
       setLeaving({ edge, text: entry[edge] });
       return questionOf(entry, { spans, units, leaving: edge }) === null;
     },
-    bodies: () => ({
-      weighing: weighingBody(entry, { hive: here.hive, units, scale: scaleOf(holding) }),
-      look: lookWithColony(lookOf(entry.seen, facts), here.colony),
-    }),
   };
-}
-
-function lookWithColony(look: ReturnType<typeof lookOf>, colony: string) {
-  return look === null ? null : { colony, ...look };
 }
 
 function isSameSpans(a: Spans, b: Spans): boolean {

@@ -5,15 +5,14 @@ import { report } from '../app/session.ts';
 import { useUnitsName } from '../app/use-units.ts';
 import { coreWords, words } from '../app/words.ts';
 import { setModes } from '../modes/modes.ts';
-import { kgAsTyped } from '../setup/answers.ts';
+import { FeedSettings } from '../setup/feed-settings.tsx';
 import { HookEditor } from '../setup/hook-editor.tsx';
+import { NumberSetting } from '../setup/number-setting.tsx';
+import { writeSetting } from '../setup/write-setting.ts';
 import { Choice, Switch } from '../ui/choice.tsx';
 import { UnitsChoice } from '../ui/units-choice.tsx';
-import { FeedersSetting } from './feeders-setting.tsx';
 import { hooksOf, hooksSetting } from './hooks.ts';
-import { NumberSetting } from './number-setting.tsx';
 import { OwnRuleSetting } from './own-rule-setting.tsx';
-import { writeSetting } from './write-setting.ts';
 
 /** What counts for the whole holding: each choice is a record of the journal, written when it is made. */
 export function HoldingSettings({ holding }: { readonly holding: Holding }) {
@@ -75,16 +74,7 @@ export function HoldingSettings({ holding }: { readonly holding: Holding }) {
         onChange={(crossYards) => write('crossYards', crossYards)}
         note={settings.crossYardsNote}
       />
-      <NumberSetting
-        name="sugar"
-        label={settings.sugar}
-        unit={units.massUnit}
-        now={set.sugarKg === undefined ? '' : kgAsTyped(set.sugarKg, unitsName)}
-        allowed={{ low: 0, high: 100_000, unit: units.massUnit }}
-        hint={assumed(set.sugarKg, settings.noSugar) ?? ''}
-        write={(sugar) => writeSetting('sugarKg', sugar / units.massOf(1))}
-      />
-      <FeedersSetting now={set.feeders} />
+      <FeedSettings now={set} />
       <Prices now={set.prices} pounds={units.massUnit === 'lb'} massUnit={units.massUnit} />
     </>
   );

@@ -5,8 +5,8 @@ import { useUnits, useUnitsName } from '../app/use-units.ts';
 import { words } from '../app/words.ts';
 import { NO_RULE, type RuleAnswer, ruleAsTyped, ruleOf } from '../setup/answers.ts';
 import { RuleEditor } from '../setup/rule-editor.tsx';
+import { withdrawSetting, writeSetting } from '../setup/write-setting.ts';
 import { useDraft } from '../ui/use-draft.ts';
-import { withdrawSetting, writeSetting } from './write-setting.ts';
 
 type OwnRule = NonNullable<Settings['ownRule']>;
 const asRule = (stored: unknown) =>

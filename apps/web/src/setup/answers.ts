@@ -1,4 +1,4 @@
-import { type Bodies, fahrenheitToC, kgToLb, lbToKg, type Settings } from '@winterheft/core';
+import { type Bodies, kgToLb, lbToKg, type Settings } from '@winterheft/core';
 import type { Units } from '@winterheft/words';
 import type { Town } from '../background/towns.ts';
 import { typedNumber } from '../ui/typed-number.ts';
@@ -116,11 +116,6 @@ export function typedKg(text: string, units: Units): number | null {
 export function kgAsTyped(kg: number, units: Units): string {
   const value = units === 'metric' ? kg : kgToLb(kg);
   return String(Math.round(value * 10) / 10);
-}
-
-export function typedTempC(text: string, units: Units): number | null {
-  const typed = typedNumber(text);
-  return typed === null || units !== 'us' ? typed : fahrenheitToC(typed);
 }
 
 export type RuleFault = 'weight' | 'colonies' | 'winters' | 'starved' | 'starved-too-many';

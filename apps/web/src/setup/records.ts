@@ -35,7 +35,7 @@ export function recordsOf(answers: Answers, name: NewName): { readonly yard: str
   };
 }
 
-export function yardRecord(yard: string, typedName: string, place: Town): NewRecord {
+function yardRecord(yard: string, typedName: string, place: Town): NewRecord {
   const { latDeg, lonDeg, elevM, name } = place;
   return { yard, kind: 'yard', body: { name: typedName.trim() || name || yard, latDeg, lonDeg, ...(elevM === null ? {} : { elevM }) } };
 }

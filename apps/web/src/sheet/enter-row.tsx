@@ -50,11 +50,13 @@ export const EnterRow = memo(function EnterRow({ hive, label, row, units, record
     <li className="enter-row" aria-label={label}>
       <p className="enter-name">
         <strong className="num">{label}</strong>
-        <small>{last.day === '' ? sheet.neverWeighed : sheet.rowNow(last.last.map(({ text }) => text).join(' '), last.day)}</small>
+        <small>{last.day === '' ? sheet.neverWeighed : sheet.rowNow(readingsText(last.last, format.massUnit), last.day)}</small>
       </p>
       {NUMBER_FIELDS.map((field) => (
         <label key={field} className="enter-cell">
-          <span aria-hidden="true">{sheet.fields[field]}</span>
+          <span aria-hidden="true">
+            {field === 'front' || field === 'rear' ? sheet.inUnit(sheet.fields[field], format.massUnit) : sheet.fields[field]}
+          </span>
           <input
             aria-label={sheet.fieldOf(label, sheet.fields[field])}
             inputMode="decimal"
@@ -106,6 +108,12 @@ export const EnterRow = memo(function EnterRow({ hive, label, row, units, record
     </li>
   );
 });
+
+/** Readings with their unit, or the word. */
+function readingsText(last: ReturnType<typeof lastWeighing>['last'], unit: string): string {
+  const each = last.map(({ text }) => text);
+  return last.some(({ edge }) => edge === 'front') ? words.sheet.readings(each, unit) : each.join(' ');
+}
 
 function Answer({ judgement, units }: { readonly judgement: Judgement; readonly units: Units }) {
   const { shape, text } = headlineOf(judgement.line, unitFormat(units));

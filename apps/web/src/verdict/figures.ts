@@ -57,7 +57,7 @@ export function limitWords(certaintyFrac: number): string {
 }
 
 /** Chances to run out, counted as the needles are; null where nothing is known. */
-export function chancesOf(line: ColonyOutlook, certaintyFrac: number): string | null {
+function chancesOf(line: ColonyOutlook, certaintyFrac: number): string | null {
   if (line.holdFrac === null || line.chancesIn20 === null) return null;
   const ofTwenty = line.chancesIn20 > 0 && line.chancesIn20 < 20 ? line.chancesIn20 / 20 : 1 - line.holdFrac;
   const chances = coreWords.chanceWords(ofTwenty);

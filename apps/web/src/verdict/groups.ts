@@ -2,7 +2,7 @@ import type { ColonyOutlook, EndedColony } from '@winterheft/core';
 import type { Shape } from '../ui/states.tsx';
 
 /** What is to be done with a colony, in the order of the chart. */
-export const GROUPS = ['short', 'look', 'low', 'enough', 'spare'] as const;
+const GROUPS = ['short', 'look', 'low', 'enough', 'spare'] as const;
 export type GroupName = (typeof GROUPS)[number];
 
 export interface Group {

@@ -6,6 +6,8 @@ export interface PlanFigures {
   /** What colonies are short of before the walk, and how much of it is covered [kg]. */
   readonly shortKg: number;
   readonly coveredKg: number;
+  /** How many lack something, two that are united taken as one. */
+  readonly lacking: number;
   readonly swaps: number;
   readonly litres: number;
   readonly candyKg: number;
@@ -19,7 +21,8 @@ export interface PlanFigures {
 }
 
 export function figuresOf(plan: Pick<Plan, 'outlooks'>, provision: ProvisionAnswer): PlanFigures {
-  const shortKg = shortagesOf(plan.outlooks, provision).reduce((sum, { kg }) => sum + kg, 0);
+  const shortages = shortagesOf(plan.outlooks, provision);
+  const shortKg = shortages.reduce((sum, { kg }) => sum + kg, 0);
   const openKg = provision.uncovered.reduce((sum, { kg }) => sum + kg, 0);
   const { moves, syrup, candy, unite, looks, totals } = provision;
   const hives = new Set([
@@ -30,6 +33,7 @@ export function figuresOf(plan: Pick<Plan, 'outlooks'>, provision: ProvisionAnsw
   ]);
   return {
     shortKg,
+    lacking: shortages.length,
     coveredKg: Math.max(0, shortKg - openKg),
     swaps: moves.reduce((n, { count }) => n + count, 0),
     litres: syrup.reduce((sum, { litres }) => sum + litres, 0),

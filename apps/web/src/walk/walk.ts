@@ -4,7 +4,7 @@ import { type BoxCount, boxCount, type Combs, Hand } from './hand.ts';
 import type { Stop } from './stop.ts';
 
 /** Why a stop cannot be done yet: frames it takes are not in hand, or a brood was not looked at. */
-export type Waits = { readonly kind: 'hand' } | { readonly kind: 'look'; readonly colony: string };
+type Waits = { readonly kind: 'hand' } | { readonly kind: 'look'; readonly colony: string };
 
 export interface WalkStop {
   readonly stop: Stop;
@@ -22,7 +22,7 @@ export interface Walk {
   /** Stops done under earlier plans of this walk, then those of the plan that holds now. */
   readonly past: readonly WalkStop[];
   readonly stops: readonly WalkStop[];
-  /** The first stop that can be done; null when all are. */
+  /** The next stop that can be done, after the last one that was; null when all are done. */
   readonly now: WalkStop | null;
   readonly inHand: readonly Combs[];
   readonly isOver: boolean;
@@ -35,8 +35,15 @@ export function walkOf(holding: Holding): Walk | null {
   if (adopted === undefined) return null;
   const inHand = holding.inHand.filter(({ count }) => count > 0);
   const stops = stopStates(adopted, new Hand(inHand));
-  const now = stops.find(({ done, waits }) => done === null && waits === null) ?? stops.find(({ done }) => done === null) ?? null;
+  const now = nowOf(stops);
   return { adopted, past: pastOf(adopted, plans), stops, now, inHand, isOver: now === null };
+}
+
+/** Where the keeper stands: the next stop that can be done after the last one that was; what was passed over comes when nothing is left ahead. */
+function nowOf(stops: readonly WalkStop[]): WalkStop | null {
+  const open = ({ done, waits }: WalkStop) => done === null && waits === null;
+  const ahead = stops.slice(stops.findLastIndex(({ done }) => done !== null) + 1);
+  return ahead.find(open) ?? stops.find(open) ?? stops.find(({ done }) => done === null) ?? null;
 }
 
 function stopStates(adopted: Adopted, hand: Hand): readonly WalkStop[] {
@@ -90,7 +97,7 @@ function boxesOf(adopted: Adopted, hand: Hand): readonly BoxCount[] {
 }
 
 /** What a stop does to the box. */
-export function changeOf({ flows }: Pick<Stop, 'flows'>): BoxCount {
+function changeOf({ flows }: Pick<Stop, 'flows'>): BoxCount {
   let change: BoxCount = { capped: 0, light: 0 };
   for (const { from, to, out, ...combs } of flows) {
     if ('hand' in from) change = added(change, boxCount([{ ...combs, from: from.hand }]), -1);

@@ -32,7 +32,7 @@ export interface Entry extends Fields {
   readonly past: readonly { readonly stride: Stride; readonly fields: Fields }[];
 }
 
-export const NOTHING_SEEN: Seen = { bees: null, top: null, below: null, brood: null };
+const NOTHING_SEEN: Seen = { bees: null, top: null, below: null, brood: null };
 const NOTHING: Fields = {
   front: '',
   rear: '',
@@ -104,10 +104,20 @@ export function finished(entry: Entry): Entry {
   return { ...entry, past: wholeReadings(entry.past) };
 }
 
-/** One step back: a key, a reading, a step aside; null where this hive has nothing to take back. */
+/** One step back that can be seen: a key, a reading, a swap, a count; null where this hive has nothing to take back. */
 export function undone(entry: Entry): Entry | null {
-  const last = entry.past.at(-1);
-  return last === undefined ? null : { ...last.fields, past: entry.past.slice(0, -1) };
+  for (let i = entry.past.length - 1; i >= 0; i--) {
+    const { fields } = entry.past[i] as Entry['past'][number];
+    if (!isOnlyEdge(entry, fields)) return { ...fields, past: entry.past.slice(0, i) };
+  }
+  return null;
+}
+
+/** Going to the other edge is no step of its own: whoever takes back wants something gone. */
+function isOnlyEdge(now: Fields, before: Fields): boolean {
+  const { edge: _now, past: _past, ...shown } = { past: null, ...now };
+  const { edge: _before, ...earlier } = before;
+  return JSON.stringify(shown) === JSON.stringify(earlier);
 }
 
 /** Whether anything of a hive has been entered. */

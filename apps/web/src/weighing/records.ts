@@ -1,7 +1,8 @@
-import type { Bodies, Holding } from '@winterheft/core';
+import type { At, Bodies, Hive, Holding } from '@winterheft/core';
 import type { Units } from '@winterheft/words';
+import type { NewRecord } from '../store/journal-store.ts';
 import { type Entry, type Fields, hasSeen, type Seen } from './entry.ts';
-import type { HiveFacts } from './hive-facts.ts';
+import { type HiveFacts, hiveFacts } from './hive-facts.ts';
 import { readingKg } from './typing.ts';
 
 export type Scale = Pick<Bodies['weighing'], 'scale' | 'stepKg' | 'liftM'>;
@@ -70,4 +71,56 @@ export function lookOf(seen: Seen, facts: Pick<HiveFacts, 'topFrame' | 'belowFra
     ...(top === null && below === null ? {} : { capped }),
     ...(brood === null ? {} : { brood }),
   };
+}
+
+/** The records the fields of a hive make: a weighing, a look, both or none. */
+export function recordsOfEntry(
+  entry: Entry,
+  { hive, holding, units, at }: { readonly hive: Hive; readonly holding: Holding; readonly units: Units; readonly at?: At },
+): readonly NewRecord[] {
+  const [colony] = hive.colonies;
+  const weighing = weighingBody(entry, { hive: hive.id, units, scale: scaleOf(holding) });
+  const look = colony === undefined ? null : lookOf(entry.seen, hiveFacts(hive));
+  const of = { yard: hive.yard, ...(at === undefined ? {} : { at }) };
+  return [
+    ...(weighing === null ? [] : [{ ...of, kind: 'weighing' as const, body: weighing }]),
+    ...(look === null || colony === undefined ? [] : [{ ...of, kind: 'look' as const, body: { colony, ...look } }]),
+  ];
+}
+
+type Weighing = Hive['weighings'][number];
+type Look = NonNullable<ReturnType<Holding['colonies']['get']>>['looks'][number];
+
+/**
+ * What was weighed and seen at one hive written to another one, as corrections of the records there are.
+ *
+ * The look goes along where it was written with the weighing: at the same minute.
+ */
+export function movedRecords(holding: Holding, from: Hive, to: Hive): readonly NewRecord[] {
+  const weighing = from.weighings.at(-1);
+  if (weighing === undefined) return [];
+  const [was, becomes] = [from.colonies.at(-1), to.colonies.at(-1)];
+  const look = holding.colonies.get(was ?? '')?.looks.findLast(({ minute }) => minute === weighing.minute);
+  const change = (target: string, body: Bodies['weighing'] | Bodies['look']): NewRecord => ({
+    yard: from.yard,
+    kind: 'correct',
+    body: { target, body },
+  });
+  return [
+    change(weighing.record, { ...weighingOnly(weighing), hive: to.id }),
+    ...(look === undefined || becomes === undefined ? [] : [change(look.record, { ...lookOnly(look), colony: becomes })]),
+  ];
+}
+
+function weighingOnly({ frontKg, rearKg, word, scale, liftM, stepKg }: Weighing): Omit<Bodies['weighing'], 'hive'> {
+  return present({ frontKg, rearKg, word, scale, liftM, stepKg });
+}
+
+function lookOnly({ bees, capped, partFull, pollenFrames, emptyCombs, brood }: Look): Omit<Bodies['look'], 'colony'> {
+  return present({ bees, capped, partFull, pollenFrames, emptyCombs, brood });
+}
+
+/** Without the fields that were not given. */
+function present<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as ReturnType<typeof present<T>>;
 }

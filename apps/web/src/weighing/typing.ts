@@ -2,12 +2,12 @@ import { kgToLb, lbToKg } from '@winterheft/core';
 import type { Units } from '@winterheft/words';
 import { typedNumber } from '../ui/typed-number.ts';
 
-export type Digit = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9';
+type Digit = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9';
 export type PadKey = Digit | 'mark' | 'delete';
 
-export const MOST_DIGITS = 4;
+const MOST_DIGITS = 4;
 /** A key that comes twice within this is one press of a stiff glove [ms]. */
-export const BOUNCE_MS = 80;
+const BOUNCE_MS = 80;
 
 const digitsIn = (text: string) => text.replace('.', '').length;
 

@@ -4,7 +4,7 @@ import type { Holding } from '@winterheft/core';
 export const ROUND_DAYS = 3;
 
 /** `done` was weighed in this round, `begun` has something typed that is no record yet. */
-export type Stop = 'to-do' | 'begun' | 'done';
+type Stop = 'to-do' | 'begun' | 'done';
 
 export interface WalkHive {
   readonly hive: string;

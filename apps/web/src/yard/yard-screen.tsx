@@ -30,6 +30,11 @@ export default function YardScreen() {
         <a className="key" href="#/begin">
           {begin.anotherYard}
         </a>
+        {yards.length === 0 ? null : (
+          <a className="key" href="#/tags">
+            {yard.tags}
+          </a>
+        )}
       </p>
       <WrittenLine {...writing} />
     </main>

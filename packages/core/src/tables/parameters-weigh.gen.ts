@@ -30,4 +30,6 @@ export const weighParameters = {
   wordHeavySingleKg: { value: 43.1, unit: "kg", low: 38, high: 48, distribution: "fixed", source: "capa-targets", mark: "READ", note: "gross of one deep box called heavy: the published target" },
   wordHeavyDoubleKg: { value: 61.2, unit: "kg", low: 54, high: 68, distribution: "fixed", source: "capa-targets", mark: "READ", note: "same for two" },
   wordSdStepsFrac: { value: 0.5, unit: "1", low: 0.35, high: 0.8, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "spread of one word in steps from fair to heavy: neighbouring words meet one standard deviation from each" },
+  jumpAskedKg: { value: 6.8, unit: "kg", low: 4, high: 11, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "change of the whole weight since the last weighing that is asked about: 15 lb, more than a colony eats or bees bring in in a late-summer week" },
+  jumpAskedDays: { value: 21, unit: "days", low: 10, high: 30, distribution: "fixed", source: "own-judgement-weigh", mark: "JUDGEMENT", note: "weighings further apart than this may differ by a flow or a dearth and are not asked about" },
 } satisfies Record<string, Parameter>;

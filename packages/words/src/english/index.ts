@@ -15,24 +15,14 @@ import { top, tops } from './top.ts';
 import { refusedWeighing, watchReason, watchWords } from './watch.ts';
 import { climateNote, stationFault, weather } from './weather.ts';
 
-/** Every sentence of the product in English. Another language is another object of this shape. */
-export const english = {
-  program,
-  heft,
-  syrup,
-  candy,
-  wash,
-  air,
+/** What the app says as well; the rest stays out of the script it starts with. */
+export const shared = {
   top,
-  tops,
   kit,
   outlook,
   stores,
   measurements,
-  weather,
-  stationFault,
   season,
-  climateNote,
   mites: mitesWords,
   mitesPer100,
   miteDue,
@@ -44,10 +34,7 @@ export const english = {
   watch: watchWords,
   watchReason,
   refusedWeighing,
-  plan: planWords,
-  provision: provisionWords,
   provisionQuality,
-  stepSentence,
   reasonSentence,
   stateNote,
   taskSentence,
@@ -60,4 +47,22 @@ export const english = {
   changeFault,
   chanceWords,
   chanceShort,
+};
+
+/** Every sentence of the product in English. Another language is another object of this shape. */
+export const english = {
+  ...shared,
+  program,
+  heft,
+  syrup,
+  candy,
+  wash,
+  air,
+  tops,
+  weather,
+  stationFault,
+  climateNote,
+  plan: planWords,
+  provision: provisionWords,
+  stepSentence,
 };

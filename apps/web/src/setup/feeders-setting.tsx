@@ -1,3 +1,4 @@
+import './setting.css';
 import { lToUsGallon, type Settings } from '@winterheft/core';
 import { useState } from 'react';
 import { report } from '../app/session.ts';

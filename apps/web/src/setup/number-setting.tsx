@@ -1,3 +1,4 @@
+import './setting.css';
 import { useState } from 'react';
 import { report } from '../app/session.ts';
 import { words } from '../app/words.ts';
